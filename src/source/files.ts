@@ -1,0 +1,137 @@
+/** The only reader of content: walks a shop folder and returns the text of each YAML file, or says why it cannot. */
+
+import { lstatSync, readdirSync, readFileSync, realpathSync, statSync } from 'node:fs';
+import path from 'node:path';
+import type { Report } from '../diagnostics/index.ts';
+
+/** A procedure of 400 steps is about 200 kB; anything above this is not written by hand. */
+const LARGEST_FILE = 2 * 1024 * 1024;
+/** Folders nest one deep; this many levels means a loop or a wrong folder. */
+const DEEPEST_FOLDER = 6;
+
+export interface SourceFile {
+  /** As shown to the author: `content/procedures/gland.yaml`. */
+  readonly file: string;
+  /** Within the shop folder, with `/`: `procedures/gland.yaml`. */
+  readonly relative: string;
+  readonly text: string;
+}
+
+/**
+ * Reads every `.yaml` file below `folder`, in a fixed order.
+ * shown: how the folder is called in diagnostics, without a slash at the end.
+ */
+export function readFiles(folder: string, shown: string, report: Report): readonly SourceFile[] {
+  const place = { file: shown, start: 0, end: 0 };
+  let root: string;
+  try {
+    if (!statSync(folder).isDirectory()) {
+      report('SRC001', place, `\`${shown}\` is not a folder`, { hint: 'give the shop folder with `--shop DIR`' });
+      return [];
+    }
+    root = realpathSync(folder);
+  } catch (cause) {
+    report('SRC001', place, `the shop folder \`${shown}\` ${reason(cause)}`, {
+      hint: 'give the shop folder with `--shop DIR`',
+    });
+    return [];
+  }
+  const files: SourceFile[] = [];
+  walk(root, '', 0);
+  return files;
+
+  function walk(dir: string, relative: string, depth: number): void {
+    let names: string[];
+    try {
+      names = readdirSync(dir).sort();
+    } catch (cause) {
+      report('SRC002', { file: join(shown, relative), start: 0, end: 0 }, `the folder ${reason(cause)}`);
+      return;
+    }
+    for (const name of names) {
+      if (name.startsWith('.')) continue;
+      const full = path.join(dir, name);
+      const inside = join(relative, name);
+      const file = join(shown, inside);
+      const here = { file, start: 0, end: 0 };
+      try {
+        const link = lstatSync(full).isSymbolicLink();
+        const real = link ? realpathSync(full) : full;
+        if (link && real !== root && !real.startsWith(root + path.sep)) {
+          report('SRC012', here, `\`${inside}\` is a link to a place outside the shop folder`, {
+            hint: 'put the file itself here',
+          });
+          continue;
+        }
+        const stat = statSync(full);
+        if (stat.isDirectory()) {
+          if (link || depth >= DEEPEST_FOLDER) {
+            report('SRC012', here, `\`${inside}\` is ${link ? 'a link to a folder' : 'nested too deeply'}`, {
+              hint: 'keep content files in the folders that the README names',
+            });
+          } else walk(full, inside, depth + 1);
+          continue;
+        }
+        if (!/\.ya?ml$/i.test(name)) continue;
+        if (!stat.isFile()) {
+          report('SRC002', here, `\`${inside}\` is not an ordinary file`);
+          continue;
+        }
+        if (stat.size > LARGEST_FILE) {
+          report(
+            'SRC003',
+            here,
+            `the file has ${(stat.size / 1048576).toFixed(1)} MB, and 2 MB is the most that is read`,
+            {
+              hint: 'split it: one file a procedure, one a machine',
+            },
+          );
+          continue;
+        }
+        const text = decode(readFileSync(full), here, report);
+        if (text !== undefined) files.push({ file, relative: inside, text });
+      } catch (cause) {
+        report('SRC002', here, `the file ${reason(cause)}`);
+      }
+    }
+  }
+}
+
+function decode(
+  bytes: Uint8Array,
+  here: { file: string; start: number; end: number },
+  report: Report,
+): string | undefined {
+  if ((bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff)) {
+    report('SRC005', here, 'the file is UTF-16, and content files are UTF-8', { hint: 'save it as UTF-8' });
+    return undefined;
+  }
+  if (bytes.includes(0)) {
+    report('SRC004', here, 'the file holds zero bytes, which no text has', {
+      hint: 'put the text file back; pictures and PDFs do not belong here under a .yaml name',
+    });
+    return undefined;
+  }
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch {
+    const before = new TextDecoder('utf-8').decode(bytes).indexOf('\ufffd');
+    const line = new TextDecoder('utf-8').decode(bytes).slice(0, Math.max(0, before)).split('\n').length;
+    report('SRC005', here, `the file is not UTF-8: the first byte that does not fit is in line ${line}`, {
+      hint: 'save it as UTF-8',
+    });
+    return undefined;
+  }
+}
+
+function reason(cause: unknown): string {
+  const code = cause instanceof Error && 'code' in cause ? String(cause.code) : '';
+  if (code === 'ENOENT') return 'is not there';
+  if (code === 'EACCES' || code === 'EPERM') return 'may not be read by this user';
+  if (code === 'ELOOP') return 'is a link that leads to itself';
+  return `cannot be read${code === '' ? '' : ` (${code})`}`;
+}
+
+function join(a: string, b: string): string {
+  return a === '' ? b : b === '' ? a : `${a}/${b}`;
+}

@@ -1,0 +1,15 @@
+/** Source: a shop folder in, YAML trees with places out. The only reader of content files. */
+export { readFiles, type SourceFile } from './files.ts';
+export { type Markdown, type MarkdownParagraph, type MarkdownRun, parseMarkdown } from './markdown.ts';
+export {
+  entryOf,
+  type MapEntry,
+  type MapNode,
+  type Node,
+  nodeAt,
+  plain,
+  type Scalar,
+  type ScalarNode,
+  type SequenceNode,
+} from './tree.ts';
+export { parseYaml } from './yaml.ts';

@@ -1,0 +1,68 @@
+/** YAML as a small tree in which every value and key keeps its place in the file. */
+
+import type { Range } from '../diagnostics/index.ts';
+
+export type Scalar = string | number | boolean | null;
+
+export interface ScalarNode {
+  readonly kind: 'scalar';
+  readonly value: Scalar;
+  readonly range: Range;
+}
+
+export interface MapEntry {
+  readonly key: string;
+  readonly keyRange: Range;
+  readonly value: Node;
+}
+
+export interface MapNode {
+  readonly kind: 'map';
+  readonly entries: readonly MapEntry[];
+  readonly range: Range;
+}
+
+export interface SequenceNode {
+  readonly kind: 'sequence';
+  readonly items: readonly Node[];
+  readonly range: Range;
+}
+
+export type Node = ScalarNode | MapNode | SequenceNode;
+
+/** The tree as plain JavaScript values, for the shapes. Maps have no prototype, so that no key can reach one. */
+export function plain(node: Node): unknown {
+  switch (node.kind) {
+    case 'scalar':
+      return node.value;
+    case 'sequence':
+      return node.items.map(plain);
+    case 'map': {
+      const out: Record<string, unknown> = {};
+      for (const e of node.entries)
+        Object.defineProperty(out, e.key, {
+          value: plain(e.value),
+          enumerable: true,
+          configurable: true,
+          writable: true,
+        });
+      return out;
+    }
+  }
+}
+
+export function entryOf(node: Node, key: string): MapEntry | undefined {
+  return node.kind === 'map' ? node.entries.find((e) => e.key === key) : undefined;
+}
+
+/** The node at `path`, or the deepest one on the way to it. */
+export function nodeAt(node: Node, path: readonly PropertyKey[]): Node {
+  let here = node;
+  for (const step of path) {
+    const next: Node | undefined =
+      here.kind === 'sequence' && typeof step === 'number' ? here.items[step] : entryOf(here, String(step))?.value;
+    if (next === undefined) return here;
+    here = next;
+  }
+  return here;
+}
