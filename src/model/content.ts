@@ -1,0 +1,139 @@
+/** A shop folder as checked content: every register, machine, stage and procedure with the places it was read from. */
+
+import type { z } from 'zod';
+import { didYouMean, type Range, type Report } from '../diagnostics/index.ts';
+import { type Node, parseYaml, type SourceFile } from '../source/index.ts';
+import { type At, type Entry, entries, field } from './at.ts';
+import { readShape } from './shape-faults.ts';
+import { machineShape } from './shapes/machine.ts';
+import { procedureShape, sharedStageShape } from './shapes/procedure.ts';
+import { benchesShape, consumablesShape, peopleShape, shopShape, toolsShape } from './shapes/registers.ts';
+
+export type ShopContent = z.output<typeof shopShape>;
+export type PersonContent = z.output<typeof peopleShape>[string];
+export type BenchContent = z.output<typeof benchesShape>[string];
+export type ToolContent = z.output<typeof toolsShape>[string];
+export type ConsumableContent = z.output<typeof consumablesShape>[string];
+export type MachineContent = z.output<typeof machineShape>;
+export type SharedStageContent = z.output<typeof sharedStageShape>;
+export type ProcedureContent = z.output<typeof procedureShape>;
+
+/** A register or folder of entries by id. `unread` says that ids may be missing because of faults already reported. */
+export interface Register<T> {
+  readonly entries: ReadonlyMap<string, Entry<T>>;
+  readonly unread: boolean;
+  /** File or folder as shown to the author. */
+  readonly file: string;
+}
+
+export interface Content {
+  readonly shop: At<ShopContent> | undefined;
+  readonly people: Register<PersonContent>;
+  readonly benches: Register<BenchContent>;
+  readonly tools: Register<ToolContent>;
+  readonly consumables: Register<ConsumableContent>;
+  readonly machines: Register<MachineContent>;
+  readonly stages: Register<SharedStageContent>;
+  readonly procedures: Register<ProcedureContent>;
+  readonly textOf: (file: string) => string | undefined;
+}
+
+const REGISTERS = ['shop.yaml', 'people.yaml', 'benches.yaml', 'tools.yaml', 'consumables.yaml'] as const;
+const FOLDERS = ['machines', 'procedures', 'stages'] as const;
+
+/** Parses and checks the shapes of all files. shown: the shop folder's name in diagnostics. */
+export function readContent(files: readonly SourceFile[], shown: string, report: Report): Content {
+  const texts = new Map(files.map((f) => [f.file, f.text]));
+  const byPath = new Map(files.map((f) => [f.relative.replace(/\.yml$/i, '.yaml'), f]));
+  for (const f of files) {
+    const [folder, name, ...rest] = f.relative.split('/');
+    const known =
+      name === undefined
+        ? isRegister(folder)
+        : rest.length === 0 && (FOLDERS as readonly string[]).includes(folder ?? '');
+    if (known) continue;
+    const names = name === undefined ? REGISTERS : FOLDERS;
+    report('SRC012', { file: f.file, start: 0, end: 0 }, `\`${f.relative}\` is not a place where content is read`, {
+      hint:
+        didYouMean(folder ?? '', names) ??
+        `content lies in ${REGISTERS.join(', ')} and in ${FOLDERS.map((d) => `${d}/`).join(', ')}`,
+    });
+  }
+
+  const parsed = new Map<string, Node | undefined>();
+  const tree = (f: SourceFile): Node | undefined => {
+    if (!parsed.has(f.file)) parsed.set(f.file, parseYaml(f, report));
+    return parsed.get(f.file);
+  };
+
+  function one<S extends z.ZodType>(name: (typeof REGISTERS)[number], shape: S): At<z.output<S>> | undefined {
+    const f = byPath.get(name);
+    if (f === undefined) {
+      report('SRC001', { file: `${shown}/${name}`, start: 0, end: 0 }, `the shop has no \`${name}\``, {
+        hint: `add \`${name}\` to the shop folder`,
+      });
+      return undefined;
+    }
+    const node = tree(f);
+    return node === undefined ? undefined : readShape(shape, node, report);
+  }
+
+  function register<T>(name: (typeof REGISTERS)[number], shape: z.ZodType<Record<string, T>>): Register<T> {
+    const at = one(name, shape);
+    const list = at === undefined ? [] : entries(at as At<Readonly<Record<string, T>>>);
+    return { entries: new Map(list.map((e) => [e.key, e])), unread: at === undefined, file: `${shown}/${name}` };
+  }
+
+  function folder<T>(
+    name: (typeof FOLDERS)[number],
+    shape: z.ZodType<T>,
+    idOf: (value: T) => string,
+    idKey: keyof T & string,
+  ): Register<T> {
+    const found = new Map<string, Entry<T>>();
+    let unread = false;
+    for (const f of files.filter((x) => x.relative.startsWith(`${name}/`) && x.relative.split('/').length === 2)) {
+      const node = tree(f);
+      const at = node === undefined ? undefined : readShape(shape, node, report);
+      if (at === undefined) {
+        unread = true;
+        continue;
+      }
+      const key = idOf(at.value);
+      const keyRange = field(at as At<T & object>, idKey).node.range;
+      const first = found.get(key);
+      if (first !== undefined) {
+        report('REF011', keyRange, `\`${key}\` is already taken`, {
+          related: [{ range: first.keyRange, message: `\`${key}\` first stands here` }],
+          hint: 'give one of the two another number',
+        });
+        continue;
+      }
+      found.set(key, { key, keyRange, value: at.value, node: at.node });
+    }
+    return { entries: found, unread, file: `${shown}/${name}/` };
+  }
+
+  const content: Content = {
+    shop: one('shop.yaml', shopShape),
+    people: register('people.yaml', peopleShape),
+    benches: register('benches.yaml', benchesShape),
+    tools: register('tools.yaml', toolsShape),
+    consumables: register('consumables.yaml', consumablesShape),
+    machines: folder<MachineContent>('machines', machineShape, (m) => m.id, 'id'),
+    stages: folder<SharedStageContent>('stages', sharedStageShape, (s) => s.id, 'id'),
+    procedures: folder<ProcedureContent>('procedures', procedureShape, (p) => p.doc, 'doc'),
+    textOf: (file) => texts.get(file),
+  };
+  if (files.length > 0 && content.procedures.entries.size === 0 && !content.procedures.unread) {
+    const range: Range = { file: content.procedures.file, start: 0, end: 0 };
+    report('SRC001', range, 'the shop has no procedure', {
+      hint: `put one file a procedure into \`${content.procedures.file}\``,
+    });
+  }
+  return content;
+}
+
+function isRegister(name: string | undefined): boolean {
+  return (REGISTERS as readonly string[]).includes((name ?? '').replace(/\.yml$/i, '.yaml'));
+}

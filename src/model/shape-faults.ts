@@ -1,0 +1,252 @@
+/** Turns what zod finds wrong into diagnostics at the author's place, in the author's words. */
+
+import { z } from 'zod';
+import { type Code, didYouMean, type Report } from '../diagnostics/index.ts';
+import { entryOf, type Node, nodeAt, plain } from '../source/index.ts';
+import { unitSymbols } from '../units/index.ts';
+import type { At } from './at.ts';
+import { DATE_PATTERN, DOC_PATTERN, ID_PATTERN, REVISION_PATTERN } from './shapes/common.ts';
+
+type Issue = z.core.$ZodIssue;
+
+/** The tree as a value of the shape, or undefined when it does not fit (every fault is then reported). */
+export function readShape<S extends z.ZodType>(shape: S, node: Node, report: Report): At<z.output<S>> | undefined {
+  const result = shape.safeParse(plain(node));
+  if (result.success) return { value: result.data, node };
+  for (const issue of result.error.issues) reportIssue(shape, node, issue, [], report);
+  return undefined;
+}
+
+function reportIssue(shape: z.ZodType, root: Node, issue: Issue, base: readonly PropertyKey[], report: Report): void {
+  const path = [...base, ...issue.path];
+  if (issue.code === 'invalid_union') {
+    const branch = bestBranch(issue.errors, nodeAt(root, path));
+    if (branch !== undefined) {
+      for (const inner of branch) reportIssue(shape, root, inner, path, report);
+      return;
+    }
+  }
+  const node = nodeAt(root, path);
+  const owner = shapeAt(shape, path);
+  const key = String(path.at(-1) ?? '');
+  switch (issue.code) {
+    case 'unrecognized_keys': {
+      const known = owner.flatMap(keysOf);
+      for (const unknown of issue.keys) {
+        const range = entryOf(node, unknown)?.keyRange ?? node.range;
+        report('FLD001', range, `\`${unknown}\` is not a key of ${describe(path)}`, {
+          hint: didYouMean(unknown, known) ?? `known keys: ${known.map((k) => `\`${k}\``).join(', ')}`,
+        });
+      }
+      return;
+    }
+    case 'invalid_type': {
+      const missing = valueMissing(root, path);
+      if (missing) {
+        const holder = nodeAt(root, path.slice(0, -1));
+        const at = holder.kind === 'map' && holder.entries[0] !== undefined ? holder.entries[0].keyRange : holder.range;
+        const known = entryOf(holder, key);
+        report(
+          known === undefined ? 'FLD002' : 'FLD003',
+          known?.keyRange ?? at,
+          known === undefined ? `${describe(path.slice(0, -1))} has no \`${key}\`` : `\`${key}\` has no value`,
+          {
+            hint: descriptionOf(owner) ?? `add \`${key}:\``,
+          },
+        );
+        return;
+      }
+      const found = node.kind === 'scalar' ? node.value : node.kind;
+      const isQuantity = /with its unit/.test(descriptionOf(owner) ?? '');
+      if (isQuantity && typeof found === 'number') {
+        report('FLD005', node.range, `\`${key}: ${found}\` has no unit`, {
+          hint: unitHint(found, descriptionOf(owner) ?? ''),
+        });
+        return;
+      }
+      report('FLD003', node.range, `\`${key}\` is ${kindOf(found)}, and ${wanted(issue.expected)} is wanted`, {
+        hint:
+          typeof found === 'number' && issue.expected === 'string'
+            ? `put it in quotes: \`"${found}"\``
+            : descriptionOf(owner),
+      });
+      return;
+    }
+    case 'invalid_value': {
+      const values = issue.values.map(String);
+      const found = node.kind === 'scalar' ? String(node.value) : node.kind;
+      report('FLD004', node.range, `\`${found}\` is not a value of \`${key}\``, {
+        hint: didYouMean(found, values) ?? `one of: ${values.map((v) => `\`${v}\``).join(', ')}`,
+      });
+      return;
+    }
+    case 'invalid_key': {
+      const range = entryOf(nodeAt(root, path.slice(0, -1)), key)?.keyRange ?? node.range;
+      report('FLD007', range, `\`${key}\` cannot serve as an id`, { hint: ID_HINT });
+      return;
+    }
+    default: {
+      const found = node.kind === 'scalar' ? String(node.value) : '';
+      const [code, message, hint] = patternFault(issue, found, key, descriptionOf(owner));
+      report(code, node.range, message, { hint });
+    }
+  }
+}
+
+const ID_HINT = 'use lower-case letters, digits and single hyphens, at most 48 characters, such as `socket-24`';
+
+function patternFault(
+  issue: Issue,
+  found: string,
+  key: string,
+  description: string | undefined,
+): [Code, string, string | undefined] {
+  const shown = found.length > 60 ? `${found.slice(0, 57)}...` : found;
+  if (issue.code === 'invalid_format' && issue.format === 'regex') {
+    const pattern = issue.pattern ?? '';
+    if (pattern === String(ID_PATTERN)) return ['FLD007', `\`${shown}\` cannot serve as an id`, ID_HINT];
+    if (pattern === String(DOC_PATTERN))
+      return [
+        'FLD007',
+        `\`${shown}\` is not a document number`,
+        'use capitals, digits and single hyphens, such as `OF-204`',
+      ];
+    if (pattern === String(DATE_PATTERN)) return ['FLD008', `\`${shown}\` is not a date`, 'write it as YYYY-MM-DD'];
+    if (pattern === String(REVISION_PATTERN))
+      return ['FLD007', `\`${shown}\` is not a revision`, 'use one to three capitals or digits, such as `B`'];
+    return ['FLD004', `\`${shown}\` does not fit \`${key}\``, description];
+  }
+  if (issue.code === 'too_big')
+    return [
+      'FLD004',
+      `\`${key}\` is too ${issue.origin === 'string' ? 'long' : 'large'}: at most ${issue.maximum}${issue.origin === 'string' ? ' characters' : ''}`,
+      undefined,
+    ];
+  if (issue.code === 'too_small') {
+    const empty = issue.origin === 'string' || issue.origin === 'array';
+    return [
+      'FLD004',
+      empty ? `\`${key}\` is empty` : `\`${key}\` is too small: at least ${issue.minimum}`,
+      description,
+    ];
+  }
+  return ['FLD004', `\`${key}\` does not fit: ${issue.message.toLowerCase()}`, description];
+}
+
+/** The branch of a union that the author most likely meant: the right kind of value, then most keys known, then fewest faults. */
+function bestBranch(branches: readonly (readonly Issue[])[], node: Node): readonly Issue[] | undefined {
+  const own = node.kind === 'map' ? node.entries.length : 0;
+  const score = (issues: readonly Issue[]): number =>
+    issues.reduce((sum, i) => {
+      if (i.path.length > 0) return sum + 2;
+      if (i.code === 'invalid_type') return sum + 1000;
+      if (i.code === 'unrecognized_keys') return sum + (i.keys.length >= own ? 500 : 10 * i.keys.length);
+      return sum + 1;
+    }, 0);
+  return [...branches].sort((a, b) => score(a) - score(b))[0];
+}
+
+function valueMissing(root: Node, path: readonly PropertyKey[]): boolean {
+  if (path.length === 0) return false;
+  const holder = nodeAt(root, path.slice(0, -1));
+  const last = path.at(-1);
+  if (holder.kind !== 'map') return false;
+  const entry = entryOf(holder, String(last));
+  return entry === undefined || (entry.value.kind === 'scalar' && entry.value.value === null);
+}
+
+/** The shapes that may stand at `path`; several where a union stands on the way. */
+function shapeAt(shape: z.ZodType, path: readonly PropertyKey[]): readonly z.ZodType[] {
+  let here: readonly z.ZodType[] = unwrap(shape);
+  for (const step of path) {
+    here = here.flatMap((s) => {
+      if (s instanceof z.ZodObject) {
+        const next = s.shape[String(step)] as z.ZodType | undefined;
+        return next === undefined ? [] : unwrap(next);
+      }
+      if (s instanceof z.ZodRecord) return unwrap(s.valueType as z.ZodType);
+      if (s instanceof z.ZodArray) return unwrap(s.element as z.ZodType);
+      if (s instanceof z.ZodTuple) return unwrap((s.def.items[Number(step)] ?? s.def.items[0]) as z.ZodType);
+      return [];
+    });
+  }
+  return here;
+}
+
+function unwrap(shape: z.ZodType): readonly z.ZodType[] {
+  if (shape instanceof z.ZodOptional || shape instanceof z.ZodDefault) {
+    const inner = unwrap(shape.unwrap() as z.ZodType);
+    const description = z.globalRegistry.get(shape)?.description;
+    // A description is often set on the optional wrapper; it must not be lost with it.
+    if (description !== undefined) for (const s of inner) if (!described.has(s)) described.set(s, description);
+    return inner;
+  }
+  if (shape instanceof z.ZodUnion) return (shape.options as z.ZodType[]).flatMap(unwrap);
+  return [shape];
+}
+
+const described = new WeakMap<z.ZodType, string>();
+
+function descriptionOf(shapes: readonly z.ZodType[]): string | undefined {
+  for (const s of shapes) {
+    const text = described.get(s) ?? z.globalRegistry.get(s)?.description;
+    if (text !== undefined) return text;
+  }
+  return undefined;
+}
+
+function keysOf(shape: z.ZodType): readonly string[] {
+  return shape instanceof z.ZodObject ? Object.keys(shape.shape) : [];
+}
+
+function describe(path: readonly PropertyKey[]): string {
+  const names = path.map((p) => (typeof p === 'number' ? `number ${p + 1}` : `\`${String(p)}\``));
+  return names.length === 0 ? 'this file' : names.slice(-3).join(', ');
+}
+
+function kindOf(value: unknown): string {
+  if (value === 'map') return 'a map';
+  if (value === 'sequence') return 'a list';
+  if (value === null) return 'empty';
+  return typeof value === 'string'
+    ? 'text'
+    : typeof value === 'number'
+      ? `the number ${value}`
+      : typeof value === 'boolean'
+        ? `\`${value}\``
+        : String(value);
+}
+
+function wanted(expected: string): string {
+  const names: Readonly<Record<string, string>> = {
+    string: 'text',
+    number: 'a number',
+    int: 'a whole number',
+    object: 'a map',
+    record: 'a map',
+    array: 'a list',
+    tuple: 'a list',
+    boolean: '`true` or `false`',
+  };
+  return names[expected] ?? expected;
+}
+
+function unitHint(value: number, description: string): string {
+  const dimension = /torque/i.test(description)
+    ? 'torque'
+    : /share/i.test(description)
+      ? 'ratio'
+      : /angle/i.test(description)
+        ? 'angle'
+        : /time/i.test(description)
+          ? 'time'
+          : /mass/i.test(description)
+            ? 'mass'
+            : /temperature/i.test(description)
+              ? 'temperature'
+              : 'length';
+  return `say which: ${unitSymbols(dimension)
+    .slice(0, 5)
+    .map((u) => `\`${value} ${u}\``)
+    .join(', ')}`;
+}

@@ -1,0 +1,135 @@
+/** Shapes of the shop's own registers: shop, people, benches, tools, consumables. */
+
+import { z } from 'zod';
+import { benchId, date, docNumber, id, limit, personId, ppe, quantity, words } from './common.ts';
+
+export const shopShape = z
+  .strictObject({
+    name: words,
+    address: z
+      .string()
+      .regex(/^https?:\/\/\S+$/)
+      .meta({ description: 'Web address at which the site is served' }),
+    language: z
+      .string()
+      .regex(/^[a-z]{2}(-[A-Z]{2})?$/)
+      .default('en'),
+    torque: z
+      .strictObject({
+        leading: z.enum(['N·m', 'lbf·ft']).meta({ description: 'Unit that stands first' }),
+        second: z.enum(['N·m', 'lbf·ft']).meta({ description: 'Unit in brackets' }),
+      })
+      .meta({ description: 'Units in which torques are shown' }),
+    card: z.strictObject({ format: z.enum(['A4', 'A5', 'Letter']) }).meta({ description: 'Card format' }),
+    safety: words.meta({
+      description: "The shop's own words: maker's manual, lockout, codes and licensed practice govern",
+    }),
+    stored_energy: words
+      .optional()
+      .meta({ description: "What the shop's lockout procedure is called and where it hangs" }),
+    report: words.optional().meta({ description: 'Whom to tell when a card is wrong' }),
+    tables: z
+      .array(
+        z.strictObject({
+          grade: words,
+          series: z.enum(['coarse', 'fine', 'UNC', 'UNF', '8UN']),
+          condition: id,
+          preload: quantity('Share of the proof load (of the yield load where there is no proof load)'),
+        }),
+      )
+      .optional()
+      .meta({ description: 'Torque tables that the shop wants computed' }),
+  })
+  .meta({ title: 'Shop' });
+
+export const peopleShape = z
+  .record(
+    personId,
+    z.strictObject({ name: words, role: words, approves: z.array(z.enum(['major', 'minor'])).optional() }),
+  )
+  .meta({ title: 'People' });
+
+export const benchesShape = z
+  .record(
+    benchId,
+    z.strictObject({
+      name: words,
+      place: words,
+      lead: personId.optional(),
+      binder: z.array(docNumber).min(1).meta({ description: 'Documents that hang at this bench, in order' }),
+    }),
+  )
+  .meta({ title: 'Benches' });
+
+export const TOOL_KINDS = [
+  'hand tool',
+  'socket',
+  'key',
+  'torque wrench',
+  'measuring tool',
+  'special tool',
+  'lifting gear',
+  'heating gear',
+  'power tool',
+  'stand',
+  'lockout',
+  'vessel',
+] as const;
+
+export const toolsShape = z
+  .record(
+    id,
+    z.strictObject({
+      name: words,
+      kind: z.enum(TOOL_KINDS),
+      size: quantity('Wrench, socket or key size').optional(),
+      drive: quantity('Square drive').optional(),
+      range: limit.optional().meta({ description: 'Measuring or torque range' }),
+      step: quantity('Graduation of the scale').optional(),
+      capacity: quantity('Safe working load').optional(),
+      serial: words.optional(),
+      calibration_due: date.optional(),
+      kept: words.optional().meta({ description: 'Where it is kept' }),
+      also_called: z.array(words).optional().meta({ description: 'Other words by which people search for it' }),
+      note: words.optional(),
+    }),
+  )
+  .meta({ title: 'Tools' });
+
+export const CONSUMABLE_KINDS = [
+  'lubricant',
+  'anti-seize',
+  'threadlocker',
+  'sealant',
+  'cleaner',
+  'fluid',
+  'gas',
+  'abrasive',
+  'wipe',
+  'packing',
+  'marking',
+  'adhesive',
+  'protection',
+] as const;
+
+export const consumablesShape = z
+  .record(
+    id,
+    z.strictObject({
+      name: words,
+      kind: z.enum(CONSUMABLE_KINDS),
+      number: words.optional().meta({ description: 'Stock number' }),
+      pack: quantity('Pack').optional(),
+      condition: id
+        .optional()
+        .meta({ description: 'Joint condition that it gives: oiled, anti-seize, moly, wax, threadlocked' }),
+      hazards: z.array(words).optional(),
+      ppe: ppe.optional(),
+      safety_data: words.optional().meta({ description: 'Where the safety data sheet is' }),
+      shelf_life: words.optional(),
+      waste: words.optional().meta({ description: 'How it is disposed of' }),
+      also_called: z.array(words).optional(),
+      note: words.optional(),
+    }),
+  )
+  .meta({ title: 'Consumables' });
