@@ -1,0 +1,56 @@
+/** The one place that knows the order of the stages: folder in, checked shop with laid-out cards out, or diagnostics. */
+
+import { collector, type Diagnostic, hasErrors, type TextOf } from '../diagnostics/index.ts';
+import { type CardLayout, layoutCards } from '../layout/card/index.ts';
+import { loadFaces } from '../layout/type/index.ts';
+import { readContent } from '../model/index.ts';
+import { type CheckedShop, type ResolvedShop, resolveShop } from '../resolve/index.ts';
+import { RULES } from '../rules/index.ts';
+import { readFiles } from '../source/index.ts';
+
+export interface CompileOptions {
+  /** The shop folder, as a path for the file system. */
+  readonly folder: string;
+  /** How the folder is called in diagnostics: `content`. */
+  readonly shown: string;
+  /** Called when a stage begins, with the number of things that it handles. */
+  readonly onStage?: (stage: string, count: number) => void;
+}
+
+export interface Compiled {
+  readonly diagnostics: readonly Diagnostic[];
+  readonly textOf: TextOf;
+  /** Present only when there is no error. */
+  readonly checked: { readonly shop: CheckedShop; readonly cards: readonly CardLayout[] } | undefined;
+  /** What could be resolved in spite of errors; for counts and for the preview, never for publishing. */
+  readonly resolved: ResolvedShop;
+}
+
+/** Runs every stage and gathers every fault. Never throws on an author's mistake. */
+export function compileShop({ folder, shown, onStage }: CompileOptions): Compiled {
+  const { report, list } = collector();
+  onStage?.('read', 0);
+  const files = readFiles(folder, shown, report);
+  onStage?.('model', files.length);
+  const content = readContent(files, shown, report);
+  onStage?.('resolve', content.procedures.entries.size);
+  const resolved = resolveShop(content, report);
+  onStage?.('check', RULES.length);
+  for (const rule of RULES) rule.check(resolved, report);
+  let cards: readonly CardLayout[] = [];
+  // Cards of a shop with errors would be laid out from half-resolved steps; their faults would only be echoes.
+  if (!hasErrors(list())) {
+    onStage?.(
+      'lay out cards',
+      resolved.documents.reduce((n, d) => n + d.variants.length, 0),
+    );
+    cards = layoutCards(resolved, loadFaces(), report);
+  }
+  const diagnostics = list();
+  return {
+    diagnostics,
+    textOf: content.textOf,
+    resolved,
+    checked: hasErrors(diagnostics) ? undefined : { shop: resolved as CheckedShop, cards },
+  };
+}

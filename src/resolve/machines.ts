@@ -1,0 +1,136 @@
+/** Machines resolved: parts, joints in each form that they take over the variants, serial ranges. */
+
+import { type Entry, entries, field, type MachineContent, optional } from '../model/index.ts';
+import type { Context } from './context.ts';
+import { lookUp } from './context.ts';
+import { type JointEntry, planJoint } from './joints.ts';
+import { fastenedBy, partQuantity } from './parts.ts';
+import { defined, readQuantity, readSource } from './quantities.ts';
+import type { Choice, JointPlan, Machine, Part } from './types.ts';
+import { checkOnly, checkSerials, combinations, holdsFor, type Only, onlyText, variantLabel } from './variants.ts';
+
+/** A machine with its joints at hand by id, each planned once per set of choices. */
+export interface MachineAtHand {
+  readonly entry: Entry<MachineContent>;
+  readonly parts: ReadonlyMap<string, Entry<MachineContent['parts'][string]>>;
+  readonly joints: ReadonlyMap<string, JointEntry>;
+  readonly plan: (joint: string, choices: readonly Choice[]) => JointPlan | undefined;
+}
+
+export function machineAtHand(context: Context, entry: Entry<MachineContent>): MachineAtHand {
+  const parts = new Map(entries(field(entry, 'parts')).map((p) => [p.key, p]));
+  const written = optional(entry, 'joints');
+  const joints = new Map((written === undefined ? [] : entries(written)).map((j) => [j.key, j as JointEntry]));
+  const plans = new Map<string, JointPlan | undefined>();
+  return {
+    entry,
+    parts,
+    joints,
+    plan: (id, choices) => {
+      const joint = joints.get(id);
+      if (joint === undefined) return undefined;
+      // Only the choices that could change this joint are part of its key: most joints are computed once.
+      const axes = new Set((joint.value.when ?? []).flatMap((w) => Object.keys(w.only)));
+      const relevant = choices.filter((c) => axes.has(c.axis));
+      const key = `${id} ${relevant.map((c) => `${c.axis}=${c.value}`).join(' ')}`;
+      if (!plans.has(key)) plans.set(key, planJoint(context, entry, joint, relevant));
+      return plans.get(key);
+    },
+  };
+}
+
+export function resolveMachine(context: Context, hand: MachineAtHand): Machine {
+  const { entry } = hand;
+  const { content, report } = context;
+  const v = entry.value;
+  lookUp(context, 'bench', content.benches, v.bench, field(entry, 'bench').node.range);
+  checkSerials(context, entry);
+  const all = combinations(v.variants);
+  const joints = [...hand.joints.values()];
+  for (const j of joints) {
+    checkOnly(context, entry, optional(j, 'only') as Parameters<typeof checkOnly>[2], undefined);
+    const when = optional(j, 'when');
+    if (when?.node.kind === 'sequence') {
+      when.value.forEach((w, i) => {
+        const node = when.node.kind === 'sequence' ? when.node.items[i] : undefined;
+        if (node !== undefined)
+          checkOnly(context, entry, field({ value: w as { only: Only }, node }, 'only'), undefined);
+      });
+    }
+  }
+  const parts: Part[] = [...hand.parts.values()].map((p) => {
+    checkOnly(context, entry, optional(p, 'only') as Parameters<typeof checkOnly>[2], undefined);
+    for (const choices of all) {
+      if (!holdsFor(p.value.only, choices)) continue;
+      const fasteners = fastenedBy(p.key, joints, choices);
+      const sum = fasteners.reduce((n, f) => n + f.count, 0);
+      const stated = p.value.quantity;
+      if (stated !== undefined && fasteners.length > 0 && stated !== sum) {
+        const variant = all.length > 1 ? ` (${variantLabel(choices)})` : '';
+        report(
+          'PRT001',
+          field(p, 'quantity').node.range,
+          `the parts list has ${stated} of \`${p.key}\`, and its joints need ${sum}${variant}`,
+          {
+            related: fasteners.map((f) => ({
+              range: field(f.joint, 'pattern').node.range,
+              message: `joint \`${f.joint.key}\` has ${f.count}`,
+            })),
+            hint: `make the two agree, or leave \`quantity\` out: it then follows from the joints${all.length > 1 ? ' of each variant' : ''}`,
+          },
+        );
+      }
+    }
+    const first = all.find((choices) => holdsFor(p.value.only, choices)) ?? [];
+    const quantity = partQuantity(p, joints, first);
+    if (quantity === undefined) {
+      report('FLD002', p.keyRange, `part \`${p.key}\` has no \`quantity\``, {
+        hint: 'say how many there are; only fasteners of a joint may leave it out',
+      });
+    }
+    return {
+      id: p.key,
+      name: p.value.name,
+      kind: p.value.kind,
+      quantity: quantity ?? 1,
+      alwaysReplace: p.value.always_replace ?? false,
+      ...defined({
+        number: p.value.number,
+        material: p.value.material,
+        mass: readQuantity(report, optional(p, 'mass'), 'mass'),
+        kit: p.value.kit,
+        only: onlyText(p.value.only),
+        note: p.value.note,
+      }),
+    };
+  });
+  return {
+    id: entry.key,
+    name: v.name,
+    bench: v.bench,
+    axes: Object.entries(v.variants ?? {}).map(([axis, values]) => ({ axis, values })),
+    serials: (v.serials ?? []).map((s) => ({
+      from: s.from,
+      to: s.to,
+      is: Object.entries(s.is).map(([axis, value]) => ({ axis, value })),
+    })),
+    energy: v.energy ?? [],
+    parts,
+    joints: joints.flatMap((j) => formsOf(hand, j, all)),
+    ...defined({ mark: v.mark, where: v.where, about: v.about, manual: readSource(v.manual) }),
+  };
+}
+
+/** Each different plan of the joint once, with the variants that share it. */
+function formsOf(hand: MachineAtHand, joint: JointEntry, all: readonly (readonly Choice[])[]): Machine['joints'] {
+  const forms = new Map<JointPlan, string[]>();
+  for (const choices of all) {
+    if (!holdsFor(joint.value.only, choices)) continue;
+    const plan = hand.plan(joint.key, choices);
+    if (plan !== undefined) forms.set(plan, [...(forms.get(plan) ?? []), variantLabel(choices)]);
+  }
+  return [...forms].map(([plan, labels]) => ({
+    plan,
+    variants: forms.size === 1 && joint.value.only === undefined ? '' : labels.join('; '),
+  }));
+}

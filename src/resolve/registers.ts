@@ -1,0 +1,162 @@
+/** The shop's own registers, resolved: shop, people, tools, consumables, benches. */
+
+import type { Report } from '../diagnostics/index.ts';
+import { didYouMean } from '../diagnostics/index.ts';
+import { type At, type Content, field, items, optional, type ShopContent } from '../model/index.ts';
+import { CONDITIONS, findCondition } from '../torque/index.ts';
+import { formatQuantity } from '../units/index.ts';
+import type { Context } from './context.ts';
+import { lookUp } from './context.ts';
+import { checkDate, defined, readLimit, readQuantity } from './quantities.ts';
+import type { Bench, Consumable, Person, ShopInfo, Tool } from './types.ts';
+
+export function resolveInfo(shop: At<ShopContent> | undefined): ShopInfo {
+  const s = shop?.value;
+  const written = s?.address ?? '';
+  const address = new URL(URL.canParse(written) ? written : 'https://shop.example/');
+  const basePath = address.pathname.endsWith('/') ? address.pathname : `${address.pathname}/`;
+  return {
+    name: s?.name ?? '',
+    address: `${address.origin}${basePath}`,
+    basePath,
+    language: s?.language ?? 'en',
+    leadingTorque: s?.torque.leading ?? 'N·m',
+    secondTorque: s?.torque.second ?? 'lbf·ft',
+    cardFormat: s?.card.format ?? 'A4',
+    safety: s?.safety ?? '',
+    file: shop?.node.range.file ?? 'shop.yaml',
+    ...defined({ storedEnergy: s?.stored_energy, report: s?.report }),
+  };
+}
+
+export function checkShop(shop: At<ShopContent> | undefined, report: Report): void {
+  if (shop === undefined) return;
+  const at = field(shop, 'address');
+  const { value } = at;
+  const url = URL.canParse(value) ? new URL(value) : undefined;
+  if (url === undefined || url.search !== '' || url.hash !== '' || url.username !== '') {
+    report('FLD004', at.node.range, `\`${value}\` is not an address at which a site can stand`, {
+      hint: 'write it like `https://binder.example/`, without a query or a user name',
+    });
+  }
+  const { leading, second } = shop.value.torque;
+  if (leading === second) {
+    report('FLD004', field(field(shop, 'torque'), 'second').node.range, 'both torque units are the same', {
+      hint: 'name the other unit, which stands in brackets',
+    });
+  }
+}
+
+export function resolvePeople(content: Content): Map<string, Person> {
+  return new Map(
+    [...content.people.entries].map(([id, { value }]) => [
+      id,
+      { id, name: value.name, role: value.role, approves: value.approves ?? [] },
+    ]),
+  );
+}
+
+export function resolveTools(content: Content, report: Report): Map<string, Tool> {
+  const out = new Map<string, Tool>();
+  for (const [id, at] of content.tools.entries) {
+    const v = at.value;
+    const due = optional(at, 'calibration_due');
+    if (due !== undefined) checkDate(report, due);
+    const step = readQuantity(report, optional(at, 'step'), [
+      'torque',
+      'length',
+      'angle',
+      'stress',
+      'temperature',
+      'mass',
+      'force',
+      'ratio',
+      'time',
+      'volume',
+    ]);
+    out.set(id, {
+      id,
+      name: v.name,
+      kind: v.kind,
+      alsoCalled: v.also_called ?? [],
+      ...defined({
+        size: readQuantity(report, optional(at, 'size'), 'length'),
+        drive: readQuantity(report, optional(at, 'drive'), 'length'),
+        range: readLimit(report, optional(at, 'range'), [
+          'torque',
+          'length',
+          'angle',
+          'stress',
+          'temperature',
+          'mass',
+          'force',
+          'ratio',
+          'time',
+          'volume',
+        ]),
+        step: step === undefined ? undefined : { text: formatQuantity(step), si: step.si },
+        capacity: readQuantity(report, optional(at, 'capacity'), 'mass'),
+        serial: v.serial,
+        calibrationDue: v.calibration_due,
+        kept: v.kept,
+        note: v.note,
+      }),
+    });
+  }
+  return out;
+}
+
+export function resolveConsumables(content: Content, report: Report): Map<string, Consumable> {
+  const out = new Map<string, Consumable>();
+  for (const [id, at] of content.consumables.entries) {
+    const v = at.value;
+    const condition = optional(at, 'condition');
+    if (condition !== undefined && findCondition(condition.value) === undefined) {
+      report('FLD004', condition.node.range, `\`${condition.value}\` is not a joint condition`, {
+        hint: conditionHint(condition.value),
+      });
+    }
+    const pack = readQuantity(report, optional(at, 'pack'), ['mass', 'volume', 'length']);
+    out.set(id, {
+      id,
+      name: v.name,
+      kind: v.kind,
+      hazards: v.hazards ?? [],
+      ppe: v.ppe ?? [],
+      alsoCalled: v.also_called ?? [],
+      ...defined({
+        number: v.number,
+        pack: pack === undefined ? undefined : formatQuantity(pack),
+        condition: v.condition,
+        safetyData: v.safety_data,
+        shelfLife: v.shelf_life,
+        waste: v.waste,
+        note: v.note,
+      }),
+    });
+  }
+  return out;
+}
+
+export function conditionHint(id: string): string {
+  const ids = CONDITIONS.map((c) => c.id);
+  return didYouMean(id, ids) ?? `one of: ${ids.map((c) => `\`${c}\``).join(', ')}`;
+}
+
+export function resolveBenches(context: Context): Bench[] {
+  const { content } = context;
+  return [...content.benches.entries].map(([id, at]) => {
+    const lead = optional(at, 'lead');
+    if (lead !== undefined) lookUp(context, 'person', content.people, lead.value, lead.node.range);
+    const seen = new Set<string>();
+    for (const doc of items(field(at, 'binder'))) {
+      lookUp(context, 'procedure', content.procedures, doc.value, doc.node.range);
+      if (seen.has(doc.value))
+        context.report('REF011', doc.node.range, `\`${doc.value}\` stands twice in this binder`, {
+          hint: 'keep one of them',
+        });
+      seen.add(doc.value);
+    }
+    return { id, name: at.value.name, place: at.value.place, binder: [...seen], ...defined({ lead: at.value.lead }) };
+  });
+}

@@ -1,0 +1,12 @@
+/** The computed torque band in words, in the unit of the joint's wrench. */
+
+import type { JointPlan } from '../../resolve/index.ts';
+import { convert, formatNumber, formatQuantity, quantity } from '../../units/index.ts';
+
+/** `98 to 152 N·m`: short form, nut factor low to high, for the preload share asked for. */
+export function computedBand(plan: JointPlan): string {
+  const unit = plan.target.unit;
+  const show = (nm: number) => convert(quantity('torque', nm, 'N·m'), unit, nm < 20 ? 1 : 0);
+  const { low, high } = plan.result.shortForm;
+  return `${formatNumber(show(low))} to ${formatQuantity(show(high))}`;
+}
