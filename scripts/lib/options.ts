@@ -1,0 +1,64 @@
+/** Reads the command line that all commands share, and says plainly what is wrong with it. */
+
+import path from 'node:path';
+import { parseArgs } from 'node:util';
+import { nearest } from '../../src/diagnostics/index.ts';
+import { UsageFault } from './faults.ts';
+
+export interface OptionSpec {
+  readonly type: 'string' | 'boolean';
+  readonly help: string;
+}
+
+export type OptionValues = Readonly<Record<string, string | boolean | undefined>>;
+
+/** Folder of the program: the default shop and the default output folder lie in it. */
+export const PROGRAM_FOLDER = path.resolve(import.meta.dirname, '..', '..');
+
+/** Folder in which the person typed the command; npm changes the working folder to the program's. */
+const typedIn = process.env['INIT_CWD'] ?? process.cwd();
+
+/** Parses the options of a command; `--help` prints them and ends. Throws UsageFault on anything unknown. */
+export function readOptions(command: string, about: string, specs: Readonly<Record<string, OptionSpec>>): OptionValues {
+  const argv = process.argv.slice(2);
+  if (argv.includes('--help')) {
+    const width = Math.max(...Object.keys(specs).map((k) => k.length)) + 8;
+    const lines = Object.entries(specs).map(
+      ([k, s]) => `  ${`--${k}${s.type === 'string' ? ' …' : ''}`.padEnd(width)}${s.help}`,
+    );
+    process.stdout.write(`npm run ${command} -- [options]\n${about}\n\n${lines.join('\n')}\n`);
+    process.exit(0);
+  }
+  try {
+    const options = Object.fromEntries(Object.entries(specs).map(([k, s]) => [k, { type: s.type }]));
+    return parseArgs({ args: argv, options, allowPositionals: false }).values as OptionValues;
+  } catch {
+    for (const a of argv.filter((x) => x.startsWith('-'))) {
+      const name = (a.replace(/^-+/, '').split('=')[0] ?? '').trim();
+      if (specs[name] !== undefined) continue;
+      const near = nearest(name, Object.keys(specs));
+      throw new UsageFault(
+        `\`${a}\` is not an option of ${command}`,
+        near === undefined ? `see \`npm run ${command} -- --help\`` : `did you mean \`--${near}\`?`,
+      );
+    }
+    throw new UsageFault(
+      `the options ${argv.map((a) => `\`${a}\``).join(' ')} cannot be read`,
+      `see \`npm run ${command} -- --help\``,
+    );
+  }
+}
+
+/** The shop folder for the file system, and its name in diagnostics. */
+export function shopFolder(values: OptionValues): { readonly folder: string; readonly shown: string } {
+  const given = values['shop'] ?? process.env['FETTLEBOOK_SHOP'];
+  if (typeof given !== 'string' || given === '')
+    return { folder: path.join(PROGRAM_FOLDER, 'content'), shown: 'content' };
+  const folder = path.resolve(typedIn, given);
+  return { folder, shown: given.replace(/\\/g, '/').replace(/\/+$/, '') || '/' };
+}
+
+export function outFolder(values: OptionValues): string {
+  const given = values['out'];
+  return typeof given === 'string' && given !== '' ? path.resolve(typedIn, given) : path.join(PROGRAM_FOLDER, 'dist');
+}
