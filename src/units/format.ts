@@ -12,7 +12,7 @@ export function formatQuantity(q: Quantity): string {
 
 /** The number alone, with the decimals as written: for table columns whose head holds the unit. */
 export function formatNumber(q: Quantity): string {
-  if (q.fraction !== undefined) return q.fraction.replace(' ', NO_BREAK_SPACE);
+  if (q.fraction !== undefined) return q.fraction.replace(' ', NO_BREAK_SPACE).replace('-', '\u2212');
   return formatDecimal(q.value, q.decimals);
 }
 

@@ -1,10 +1,17 @@
 /** Reads quantities and limits as the trade writes them. Never throws: an author's slip comes back as words. */
 
+import { neededDecimals } from './convert.ts';
 import type { Dimension, Limit, Parsed, Quantity } from './quantity.ts';
 import { findUnit, UNITS, unitSymbols } from './unit-table.ts';
 
-const NUMBER = String.raw`[+\-−]?(?:\d+(?:[ -]\d+\/\d+)?|\d+\/\d+|\d*[.,]\d+)`;
-const PLAIN = new RegExp(String.raw`^(${NUMBER}|\d+[.,]\d+|\d+\/\d+)\s*(.*)$`, 'u');
+/**
+ * Mixed fraction, fraction, decimal with point or comma, whole number: the longest form that fits, and never a part of a
+ * longer number (`12` of `12.5` would leave `.5 mm` as the unit).
+ */
+const NUMBER = String.raw`[+\-−]?(?:\d+[ -]\d+\/\d+|\d+\/\d+|\d*[.,]\d+|\d+)(?![\d.,/])`;
+const PLAIN = new RegExp(String.raw`^(${NUMBER})\s*(?!\d)(.*)$`, 'u');
+/** `1,250`: twelve hundred and fifty, or one and a quarter? */
+const AMBIGUOUS = /^[+\-−]?[1-9]\d{0,2},\d{3}$/u;
 
 interface NumberText {
   readonly value: number;
@@ -39,6 +46,11 @@ export function parseQuantity<D extends Dimension>(text: string, dimension: D | 
       problem: `\`${text}\` is not a number with a unit`,
       hint: `write it like \`${example(wanted[0])}\``,
     };
+  }
+  const digits = match[1] ?? '';
+  if (AMBIGUOUS.test(digits)) {
+    const [thousands, decimals] = [digits.replace(',', ''), digits.replace(',', '.')];
+    return { ok: false, problem: `\`${text}\` can be read in two ways`, hint: `write \`${thousands}\` or \`${decimals}\`` };
   }
   const unitText = (match[2] ?? '').trim();
   if (unitText === '') {
@@ -91,8 +103,17 @@ export function parseLimit<D extends Dimension>(text: string, dimension: D | rea
     if (!deviation.ok) return deviation;
     const middle = parseQuantity(withUnit(band[1] ?? '', deviation.value.unit), dimension);
     if (!middle.ok) return middle;
-    const decimals = Math.max(middle.value.decimals, deviation.value.decimals);
+    if (deviation.value.value < 0) {
+      return { ok: false, problem: `\`${text}\` has a negative deviation`, hint: 'write the deviation without a sign' };
+    }
+    if (middle.value.unit !== deviation.value.unit) return mixedUnits(text);
     const ends = [middle.value.value - deviation.value.value, middle.value.value + deviation.value.value];
+    const hasFraction = middle.value.fraction !== undefined || deviation.value.fraction !== undefined;
+    const decimals = Math.max(
+      middle.value.decimals,
+      deviation.value.decimals,
+      ...(hasFraction ? ends.map((v) => neededDecimals(v)) : []),
+    );
     const [low, high] = ends.map((v) => parseQuantity(`${v.toFixed(decimals)} ${deviation.value.unit}`, dimension));
     if (low === undefined || high === undefined) throw new RangeError('unreachable: two ends are always made');
     if (!low.ok) return low;
@@ -111,10 +132,15 @@ export function parseLimit<D extends Dimension>(text: string, dimension: D | rea
   if (!high.ok) return high;
   const low = parseQuantity(withUnit(range[1] ?? '', high.value.unit), dimension);
   if (!low.ok) return low;
+  if (low.value.unit !== high.value.unit) return mixedUnits(text);
   if (low.value.si > high.value.si) {
     return { ok: false, problem: `\`${text}\` runs backwards`, hint: 'write the smaller value first' };
   }
   return { ok: true, value: { min: low.value, max: high.value } };
+}
+
+function mixedUnits(text: string): Parsed<never> {
+  return { ok: false, problem: `\`${text}\` mixes units`, hint: 'write both values in one unit' };
 }
 
 function withUnit(text: string, unitSymbol: string): string {
