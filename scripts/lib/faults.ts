@@ -15,6 +15,8 @@ const SYSTEM: Readonly<Record<string, string>> = {
   EACCES: 'this user may not write there',
   EPERM: 'this user may not write there',
   EROFS: 'the disk is read-only',
+  ENOENT: 'the folder is not there and cannot be made',
+  EFBIG: 'a file would grow past the limit set for this user',
   ENOTDIR: 'a file stands where a folder is needed',
   EBUSY: 'the folder is in use',
   EXDEV: 'the folder is a mount point and cannot be exchanged',

@@ -101,10 +101,5 @@ function excerpt(row: string, column: number, length: number): { text: string; c
 
 /** Content is somebody's text: control characters must not reach the terminal. Tabs become one space to keep carets true. */
 export function printable(text: string): string {
-  return (
-    text
-      .replace(/\t/g, ' ')
-      // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is taken out here
-      .replace(/[\u0000-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]/g, '\ufffd')
-  );
+  return text.replace(/\t/g, ' ').replace(/[\p{Cc}\u202a-\u202e\u2066-\u2069]/gu, '\ufffd');
 }

@@ -6,7 +6,9 @@ import { distance } from 'fastest-levenshtein';
  * The candidate nearest to `word`, or undefined when none is near enough to be a slip of the hand
  * (more than a third of the letters differ).
  */
-export function nearest(word: string, candidates: Iterable<string>): string | undefined {
+export function nearest(word: string, names: Iterable<string>): string | undefined {
+  // Walked twice; an iterator would be used up by the first walk.
+  const candidates = [...names];
   const folded = word.toLowerCase();
   const limit = Math.max(1, Math.floor(word.length / 3));
   let best: string | undefined;
@@ -23,7 +25,7 @@ export function nearest(word: string, candidates: Iterable<string>): string | un
 }
 
 /** A renamed entry often keeps a word of its id: `torque-wrench-200` for `torque-wrench-40-200`. */
-function sharedWords(word: string, candidates: Iterable<string>): string | undefined {
+function sharedWords(word: string, candidates: readonly string[]): string | undefined {
   const words = new Set(word.split('-').filter((w) => w.length > 2));
   let best: string | undefined;
   let most = 0;

@@ -69,6 +69,8 @@ export function readContent(files: readonly SourceFile[], shown: string, report:
   function one<S extends z.ZodType>(name: (typeof REGISTERS)[number], shape: S): At<z.output<S>> | undefined {
     const f = byPath.get(name);
     if (f === undefined) {
+      // A folder without any content is one fault, reported where it was read.
+      if (files.length === 0) return undefined;
       report('SRC001', { file: `${shown}/${name}`, start: 0, end: 0 }, `the shop has no \`${name}\``, {
         hint: `add \`${name}\` to the shop folder`,
       });

@@ -199,9 +199,13 @@ function keysOf(shape: z.ZodType): readonly string[] {
   return shape instanceof z.ZodObject ? Object.keys(shape.shape) : [];
 }
 
+/** `entry 4 of `steps``, `joint`, `this file`: the nearest thing around a fault that the author would name. */
 function describe(path: readonly PropertyKey[]): string {
-  const names = path.map((p) => (typeof p === 'number' ? `number ${p + 1}` : `\`${String(p)}\``));
-  return names.length === 0 ? 'this file' : names.slice(-3).join(', ');
+  const last = path.at(-1);
+  if (last === undefined) return 'this file';
+  return typeof last === 'number'
+    ? `entry ${last + 1} of \`${String(path.at(-2) ?? 'this file')}\``
+    : `\`${String(last)}\``;
 }
 
 function kindOf(value: unknown): string {

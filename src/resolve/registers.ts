@@ -4,7 +4,7 @@ import type { Report } from '../diagnostics/index.ts';
 import { didYouMean } from '../diagnostics/index.ts';
 import { type At, type Content, field, items, optional, type ShopContent } from '../model/index.ts';
 import { CONDITIONS, findCondition } from '../torque/index.ts';
-import { formatQuantity } from '../units/index.ts';
+import { formatQuantity, MEASURED } from '../units/index.ts';
 import type { Context } from './context.ts';
 import { lookUp } from './context.ts';
 import { checkDate, defined, readLimit, readQuantity } from './quantities.ts';
@@ -62,18 +62,7 @@ export function resolveTools(content: Content, report: Report): Map<string, Tool
     const v = at.value;
     const due = optional(at, 'calibration_due');
     if (due !== undefined) checkDate(report, due);
-    const step = readQuantity(report, optional(at, 'step'), [
-      'torque',
-      'length',
-      'angle',
-      'stress',
-      'temperature',
-      'mass',
-      'force',
-      'ratio',
-      'time',
-      'volume',
-    ]);
+    const step = readQuantity(report, optional(at, 'step'), MEASURED);
     out.set(id, {
       id,
       name: v.name,
@@ -82,18 +71,7 @@ export function resolveTools(content: Content, report: Report): Map<string, Tool
       ...defined({
         size: readQuantity(report, optional(at, 'size'), 'length'),
         drive: readQuantity(report, optional(at, 'drive'), 'length'),
-        range: readLimit(report, optional(at, 'range'), [
-          'torque',
-          'length',
-          'angle',
-          'stress',
-          'temperature',
-          'mass',
-          'force',
-          'ratio',
-          'time',
-          'volume',
-        ]),
+        range: readLimit(report, optional(at, 'range'), MEASURED),
         step: step === undefined ? undefined : { text: formatQuantity(step), si: step.si },
         capacity: readQuantity(report, optional(at, 'capacity'), 'mass'),
         serial: v.serial,

@@ -4,7 +4,7 @@ import type { z } from 'zod';
 import type { Range } from '../diagnostics/index.ts';
 import { type At, entries, field, items, oneOrMore, optional } from '../model/index.ts';
 import type { stepShape } from '../model/shapes/procedure.ts';
-import { formatLimit, formatQuantity, joinUnits } from '../units/index.ts';
+import { formatLimit, formatQuantity, joinUnits, MEASURED } from '../units/index.ts';
 import type { Context } from './context.ts';
 import { lookUp } from './context.ts';
 import type { MachineAtHand } from './machines.ts';
@@ -75,19 +75,7 @@ export function resolveStep(scene: StepScene, at: At<StepContent>, number: numbe
   const measures = oneOrMore(optional(at, 'measure'))
     .filter((m) => holdsFor(m.value.only, scene.choices))
     .map((m): Measure => {
-      const limit =
-        readLimit(report, field(m, 'limit'), [
-          'length',
-          'angle',
-          'torque',
-          'stress',
-          'temperature',
-          'mass',
-          'force',
-          'time',
-          'volume',
-          'ratio',
-        ]) ?? {};
+      const limit = readLimit(report, field(m, 'limit'), MEASURED) ?? {};
       return {
         what: joinUnits(m.value.what),
         at: (m.value.at ?? []).map(placeName),

@@ -38,6 +38,11 @@ export function readFiles(folder: string, shown: string, report: Report): readon
   }
   const files: SourceFile[] = [];
   walk(root, '', 0);
+  if (files.length === 0) {
+    report('SRC001', place, `the shop folder \`${shown}\` holds no content`, {
+      hint: 'give the folder that holds `shop.yaml` with `--shop DIR`',
+    });
+  }
   return files;
 
   function walk(dir: string, relative: string, depth: number): void {

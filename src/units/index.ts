@@ -18,5 +18,6 @@ export type {
   Torque,
   Volume,
 } from './quantity.ts';
+export { MEASURED } from './quantity.ts';
 export { joinUnits } from './text.ts';
 export { findUnit, UNITS, type Unit, unitSymbols } from './unit-table.ts';

@@ -9,7 +9,7 @@ import { findUnit, UNITS, unitSymbols } from './unit-table.ts';
  * longer number (`12` of `12.5` would leave `.5 mm` as the unit).
  */
 const NUMBER = String.raw`[+\-−]?(?:\d+[ -]\d+\/\d+|\d+\/\d+|\d*[.,]\d+|\d+)(?![\d.,/])`;
-const PLAIN = new RegExp(String.raw`^(${NUMBER})\s*(?!\d)(.*)$`, 'u');
+const PLAIN = new RegExp(String.raw`^(${NUMBER})(?!\s*\d)\s*(.*)$`, 'u');
 /** `1,250`: twelve hundred and fifty, or one and a quarter? */
 const AMBIGUOUS = /^[+\-−]?[1-9]\d{0,2},\d{3}$/u;
 
@@ -50,7 +50,11 @@ export function parseQuantity<D extends Dimension>(text: string, dimension: D | 
   const digits = match[1] ?? '';
   if (AMBIGUOUS.test(digits)) {
     const [thousands, decimals] = [digits.replace(',', ''), digits.replace(',', '.')];
-    return { ok: false, problem: `\`${text}\` can be read in two ways`, hint: `write \`${thousands}\` or \`${decimals}\`` };
+    return {
+      ok: false,
+      problem: `\`${text}\` can be read in two ways`,
+      hint: `write \`${thousands}\` or \`${decimals}\``,
+    };
   }
   const unitText = (match[2] ?? '').trim();
   if (unitText === '') {
@@ -76,8 +80,9 @@ export function parseQuantity<D extends Dimension>(text: string, dimension: D | 
     other === undefined
       ? `\`${unitText}\` is not a unit known here`
       : `\`${text}\` is a ${other.dimension}, and a ${wanted.join(' or ')} is wanted`;
+  const folded = unitText.toLowerCase();
   const nearest = UNITS.find(
-    (u) => wanted.includes(u.dimension as D) && u.symbol.toLowerCase() === unitText.toLowerCase(),
+    (u) => wanted.includes(u.dimension as D) && [u.symbol, ...u.spellings].some((s) => s.toLowerCase() === folded),
   );
   const hint = nearest
     ? `did you mean \`${nearest.symbol}\`?`

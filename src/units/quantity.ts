@@ -13,11 +13,27 @@ export type Dimension =
   | 'temperature'
   | 'mass'
   | 'volume'
+  | 'speed'
   | 'ratio';
+
+/** What a measuring tool may read. */
+export const MEASURED: readonly Dimension[] = [
+  'length',
+  'angle',
+  'torque',
+  'stress',
+  'temperature',
+  'mass',
+  'force',
+  'time',
+  'volume',
+  'speed',
+  'ratio',
+];
 
 /**
  * value: in `unit`, as written. decimals: digits after the point as written (fractions count as exact, decimals 0).
- * si: the same amount in the SI unit of its dimension: m, rad, N·m, N, Pa, s, K, kg, m3, 1.
+ * si: the same amount in the SI unit of its dimension: m, rad, N·m, N, Pa, s, K, kg, m3, m/s, 1.
  */
 export interface Quantity<D extends Dimension = Dimension> {
   readonly dimension: D;

@@ -78,6 +78,8 @@ export const UNITS: readonly Unit[] = [
   unit('mass', 'lb', POUND),
   unit('volume', 'ml', 1e-6, ['mL', 'cm3', 'cm³']),
   unit('volume', 'l', 0.001, ['L', 'litre', 'litres']),
+  unit('speed', 'mm/s', 0.001),
+  unit('speed', 'm/s', 1),
   unit('ratio', '%', 0.01, ['percent', 'per cent']),
 ];
 

@@ -2,23 +2,19 @@
 
 import { compareStated } from '../../torque/index.ts';
 import { formatQuantity } from '../../units/index.ts';
-import { eachJoint, type Rule } from '../rule.ts';
+import { jointRule } from '../rule.ts';
 import { computedBand } from './computed-band.ts';
 
-export const torqueFarOff: Rule = {
-  code: 'TRQ003',
-  why: 'At twice the torque the bolt yields; at half of it the joint opens in service.',
-  check: (shop, report) =>
-    eachJoint(shop, (plan, variant) => {
-      if (plan.origin !== 'stated' || plan.reason !== undefined) return;
-      if (compareStated(plan.target.si, plan.result).verdict !== 'far off') return;
-      report(
-        'TRQ003',
-        plan.ranges['torque'] ?? plan.range,
-        `\`${plan.id}\` states ${formatQuantity(plan.target)}, far from the computed ${computedBand(plan)}${variant}`,
-        {
-          hint: 'check thread, grade, condition and preload; if the maker wants it so, say why in `reason`',
-        },
-      );
-    }),
-};
+export const torqueFarOff = jointRule(
+  'TRQ003',
+  'At twice the torque the bolt yields; at half of it the joint opens in service.',
+  (plan) => {
+    if (plan.origin !== 'stated' || plan.reason !== undefined) return undefined;
+    if (compareStated(plan.target.si, plan.result).verdict !== 'far off') return undefined;
+    return {
+      range: plan.ranges['torque'] ?? plan.range,
+      message: `\`${plan.id}\` states ${formatQuantity(plan.target)}, far from the computed ${computedBand(plan)}`,
+      hint: 'check thread, grade, condition and preload; if the maker wants it so, say why in `reason`',
+    };
+  },
+);

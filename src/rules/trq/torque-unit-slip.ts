@@ -2,25 +2,19 @@
 
 import { compareStated } from '../../torque/index.ts';
 import { formatQuantity } from '../../units/index.ts';
-import { eachJoint, type Rule } from '../rule.ts';
+import { isSlip, jointRule } from '../rule.ts';
 import { computedBand } from './computed-band.ts';
 
-export const torqueUnitSlip: Rule = {
-  code: 'TRQ001',
-  why: 'A torque copied in the wrong unit breaks the bolt, or leaves it loose, at the first joint that is tightened by the card.',
-  check: (shop, report) =>
-    eachJoint(shop, (plan, variant) => {
-      if (plan.origin !== 'stated') return;
-      const { verdict, likely } = compareStated(plan.target.si, plan.result);
-      if (verdict !== 'unit slip' && verdict !== 'digit slip') return;
-      report(
-        'TRQ001',
-        plan.ranges['torque'] ?? plan.range,
-        `\`${plan.id}\` states ${formatQuantity(plan.target)}, and ${computedBand(plan)} is computed${variant}`,
-        {
-          label: likely,
-          hint: `${likely === undefined ? '' : `it looks like ${likely}; `}compare with the source, digit by digit`,
-        },
-      );
-    }),
-};
+export const torqueUnitSlip = jointRule(
+  'TRQ001',
+  'A torque copied in the wrong unit breaks the bolt, or leaves it loose, at the first joint tightened by the card.',
+  (plan) => {
+    if (!isSlip(plan)) return undefined;
+    const { likely } = compareStated(plan.target.si, plan.result);
+    return {
+      range: plan.ranges['torque'] ?? plan.range,
+      message: `\`${plan.id}\` states ${formatQuantity(plan.target)}, and ${computedBand(plan)} is computed`,
+      hint: `${likely === undefined ? '' : `it looks like ${likely}: `}compare with the source, digit by digit; if the maker wants it so, say why in \`reason\``,
+    };
+  },
+);

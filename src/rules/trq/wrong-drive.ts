@@ -1,36 +1,29 @@
 /** The socket or key named for a joint against the size that its head takes. */
 
 import { formatQuantity } from '../../units/index.ts';
-import { eachJoint, type Rule } from '../rule.ts';
+import { jointRule } from '../rule.ts';
 
-export const wrongDrive: Rule = {
-  code: 'TRQ009',
-  why: 'The mechanic stands at the joint with a socket that does not go on, or one that rounds the head off.',
-  check: (shop, report) => {
-    const tools = new Map(shop.tools.map((t) => [t.id, t]));
-    eachJoint(shop, (plan, variant) => {
-      const socket = plan.socket === undefined ? undefined : tools.get(plan.socket);
-      if (socket === undefined) return;
-      const kind = plan.drive.kind === 'key' ? 'key' : 'socket';
-      const right = socket.size !== undefined && Math.abs(socket.size.si - plan.drive.size.si) < 1e-5;
-      if (right) return;
-      const fitting = shop.tools.filter(
-        (t) =>
-          ['socket', 'key', 'hand tool'].includes(t.kind) &&
-          t.size !== undefined &&
-          Math.abs(t.size.si - plan.drive.size.si) < 1e-5,
-      );
-      report(
-        'TRQ009',
-        plan.ranges['socket'] ?? plan.range,
-        `\`${socket.id}\` is ${socket.size === undefined ? 'without a size' : formatQuantity(socket.size)}, and the ${plan.head} of ${plan.thread.designation} takes ${formatQuantity(plan.drive.size)} (${plan.drive.standard})${variant}`,
-        {
-          hint:
-            fitting.length > 0
-              ? `did you mean ${fitting.map((t) => `\`${t.id}\``).join(' or ')}?`
-              : `add a ${kind} of ${formatQuantity(plan.drive.size)} to the register`,
-        },
-      );
-    });
+/** Sizes are nominal and exact; this only absorbs floating point. */
+const SAME_METRES = 1e-6;
+const DRIVING = ['socket', 'key', 'hand tool', 'special tool'];
+
+export const wrongDrive = jointRule(
+  'TRQ009',
+  'The mechanic stands at the joint with a socket that does not go on, or one that rounds the head off.',
+  (plan, shop) => {
+    const socket = shop.tools.find((t) => t.id === plan.socket);
+    const wanted = plan.drive.size;
+    const fits = (size: { readonly si: number } | undefined): boolean =>
+      size !== undefined && Math.abs(size.si - wanted.si) < SAME_METRES;
+    if (socket === undefined || fits(socket.size)) return undefined;
+    const fitting = shop.tools.filter((t) => DRIVING.includes(t.kind) && fits(t.size));
+    return {
+      range: plan.ranges['socket'] ?? plan.range,
+      message: `\`${socket.id}\` is ${socket.size === undefined ? 'without a size' : formatQuantity(socket.size)}, and the ${plan.head} of ${plan.thread.designation} takes ${formatQuantity(wanted)} (${plan.drive.standard})`,
+      hint:
+        fitting.length > 0
+          ? `did you mean ${fitting.map((t) => `\`${t.id}\``).join(' or ')}?`
+          : `add a ${plan.drive.kind === 'key' ? 'key' : 'socket'} of ${formatQuantity(wanted)} to the register`,
+    };
   },
-};
+);
