@@ -1,0 +1,48 @@
+/** Unit factors against NIST SP 811 and the exact definitions. */
+
+import { expect, test } from 'vitest';
+import { quantity, UNITS, valueIn } from '../../src/units/index.ts';
+import { readData } from './read-data.ts';
+
+/** Names of the table to symbols here. */
+const SYMBOL: Readonly<Record<string, string>> = {
+  'lbf.in': 'lbf·in',
+  'kgf.m': 'kgf·m',
+  'kgf.cm': 'kgf·cm',
+  'dN.m': 'dN·m',
+  'kN.m': 'kN·m',
+  'kgf/cm2': 'kgf/cm²',
+  deg: '°',
+};
+
+for (const row of readData('unit-factors')) {
+  const unit = UNITS.find((u) => u.symbol === (SYMBOL[row.text('from')] ?? row.text('from')));
+  if (unit === undefined || row.text('to') === 'ozf.in') continue;
+  test(`1 ${unit.symbol} in SI (${row.text('source')})`, () => {
+    expect(Math.abs(unit.factor / row.number('factor') - 1)).toBeLessThan(2e-13);
+    if (row.has('factor_sp811_7_digit')) {
+      expect(Number(unit.factor.toPrecision(7))).toBe(row.number('factor_sp811_7_digit'));
+    }
+  });
+}
+
+/** NIST SP 811 App. B.8 temperature rows (memory); exact by definition. */
+test.each([
+  ['°F', 212, '°C', 100],
+  ['°C', 20, 'K', 293.15],
+  ['°F', 32, '°C', 0],
+  ['°C', -40, '°F', -40],
+])('%s: %d is %s %d', (from, v, to, expected) => {
+  expect(valueIn(quantity('temperature', v, from), to)).toBeCloseTo(expected, 9);
+});
+
+/** Ratios that betray a slip, derived from the exact definitions. */
+test.each([
+  ['lbf·ft', 'lbf·in', 12],
+  ['N·m', 'lbf·in', 8.8507],
+  ['lbf·ft', 'N·m', 1.3558],
+  ['kgf·m', 'N·m', 9.80665],
+  ['N·m', 'kgf·cm', 10.1972],
+])('1 %s is %s × %d', (from, to, ratio) => {
+  expect(valueIn(quantity('torque', 1, from), to)).toBeCloseTo(ratio, 4);
+});

@@ -1,0 +1,59 @@
+/** Torque tables: they hold when made, and a changed figure is noticed. */
+
+import { describe, expect, test } from 'vitest';
+import { GRADES, parseGrade, threadsOf } from '../../src/fasteners/index.ts';
+import { CONDITIONS, checkTorqueTable, findCondition, type TorqueTable, torqueTable } from '../../src/torque/index.ts';
+import { quantity } from '../../src/units/index.ts';
+
+function table(series: string, gradeText: string, conditionId: string, share = 0.75): TorqueTable {
+  const grade = parseGrade(gradeText);
+  const condition = findCondition(conditionId);
+  if (!grade.ok || condition === undefined) throw new RangeError(`${gradeText} ${conditionId}`);
+  return torqueTable(threadsOf(series), grade.value, condition, share);
+}
+
+describe('torqueTable', () => {
+  test('names itself, and says which threads the grade is not made in', () => {
+    const t = table('coarse', '8.8', 'oiled');
+    expect(t.id).toBe('8-8-coarse-oiled-75');
+    expect(t.title).toBe('8.8, coarse, machine oil on thread and under head, 75 % of proof load');
+    expect(t.rows[0]?.thread.designation).toBe('M1.6');
+    expect(t.rows.at(-1)?.thread.designation).toBe('M39');
+    expect(t.omitted.map((o) => o.designation)).toContain('M42');
+  });
+  test('says that it rests on yield where there is no proof stress', () => {
+    expect(table('8UN', 'B7', 'anti-seize', 0.5).title).toMatch(/50 % of yield load$/);
+  });
+  test('every table of every grade holds, from M3 and 5/16 in up', () => {
+    for (const grade of GRADES) {
+      for (const condition of CONDITIONS) {
+        for (const series of ['coarse', 'UNC', 'UNF', '8UN']) {
+          const threads = threadsOf(series).filter((t) => t.diameterMm >= (series === 'coarse' ? 3 : 7.9));
+          const made = torqueTable(threads, grade, condition, 0.7);
+          expect(checkTorqueTable(made), made.id).toEqual([]);
+        }
+      }
+    }
+  });
+  test('throws on a share that is not above zero', () => {
+    expect(() => table('coarse', '8.8', 'oiled', 0)).toThrow(RangeError);
+  });
+});
+
+describe('checkTorqueTable notices', () => {
+  const good = table('coarse', '8.8', 'oiled');
+  const index = good.rows.findIndex((r) => r.thread.designation === 'M16');
+  const changed = (change: Partial<TorqueTable['rows'][number]>): readonly string[] =>
+    checkTorqueTable({ ...good, rows: good.rows.map((row, i) => (i === index ? { ...row, ...change } : row)) });
+
+  test.each([
+    ['a slipped digit', { torqueNm: 1745 }, /does not follow/],
+    ['a torque that does not rise', { torqueNm: 60 }, /does not rise/],
+    ['a wrong preload', { preloadN: 50000 }, /preload is not/],
+    ['a wrong second column', { printedLbfFt: quantity('torque', 182, 'lbf·ft') }, /unit columns differ/],
+    ['a printed torque of another size', { printedNm: quantity('torque', 147, 'N·m') }, /printed torque/],
+    ['lbf·ft that are not the N·m', { torqueLbfFt: 174 }, /not the same torque/],
+  ] as const)('%s', (_, change, fault) => {
+    expect(changed(change).join('; ')).toMatch(fault);
+  });
+});
