@@ -80,9 +80,10 @@ export function writeSyntheticShop(folder: string, { procedures, steps, seed }: 
   );
   const machines = Math.ceil(procedures / 10);
   for (let m = 0; m < machines; m++) write(`machines/machine-${m}.yaml`, machine(m));
-  docs.forEach((doc, i) =>
-    write(`procedures/${doc.toLowerCase()}.yaml`, procedure(doc, `machine-${Math.floor(i / 10)}`, steps, random)),
-  );
+  for (const [i, doc] of docs.entries()) {
+    const file = `procedures/${doc.toLowerCase()}.yaml`;
+    write(file, procedure(doc, `machine-${Math.floor(i / 10)}`, steps, random));
+  }
   return 8 + machines + procedures;
 }
 

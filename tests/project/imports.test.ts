@@ -25,7 +25,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   pipeline: [...RESOLVED, 'layout', 'rules'],
   'render/svg': [...RESOLVED, 'layout'],
   'render/pdf': [...RESOLVED, 'layout', 'render/qr'],
-  'render/qr': [...RESOLVED, 'layout'],
+  'render/qr': [...RESOLVED, 'layout', 'render/svg'],
   'render/html': [...RESOLVED, 'layout', 'render/svg'],
   'render/search': [...RESOLVED, 'render/html'],
   site: [...RESOLVED, 'layout', 'pipeline', 'render/svg', 'render/qr', 'render/html', 'render/search'],
