@@ -23,7 +23,9 @@ await runCommand(async () => {
     compile: async () => {
       const { diagnostics, textOf, resolved, checked } = compileShop(shop);
       process.stdout.write(
-        diagnostics.length > 0 ? `${renderFull(diagnostics, textOf)}\n${faultCount(diagnostics)}\n` : `${shopCount(resolved)}: no faults\n`,
+        diagnostics.length > 0
+          ? `${renderFull(diagnostics, textOf)}\n${faultCount(diagnostics)}\n`
+          : `${shopCount(resolved)}: no faults\n`,
       );
       return {
         diagnosticsText: renderFull(diagnostics, textOf),
