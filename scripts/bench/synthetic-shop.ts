@@ -65,10 +65,10 @@ export function writeSyntheticShop(folder: string, { procedures, steps, seed }: 
   write('tools.yaml', tools());
   write(
     'consumables.yaml',
-    Array.from(
+    `${Array.from(
       { length: 25 },
       (_, i) => `consumable-${i}: { name: consumable ${i}, kind: cleaner, ppe: [gloves] }\n`,
-    ).join('') + 'oil: { name: machine oil, kind: lubricant, condition: oiled }\n',
+    ).join('')}oil: { name: machine oil, kind: lubricant, condition: oiled }\n`,
   );
   write(
     'stages/isolate.yaml',

@@ -17,6 +17,7 @@ const SYSTEM: Readonly<Record<string, string>> = {
   EROFS: 'the disk is read-only',
   ENOENT: 'the folder is not there and cannot be made',
   EFBIG: 'a file would grow past the limit set for this user',
+  EEXIST: 'a file stands where a folder is needed',
   ENOTDIR: 'a file stands where a folder is needed',
   EBUSY: 'the folder is in use',
   EXDEV: 'the folder is a mount point and cannot be exchanged',

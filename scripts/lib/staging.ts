@@ -1,6 +1,7 @@
 /** A build is made beside the output folder and exchanged whole: the folder is the old build or the new one, never half of each. */
 
 import {
+  chmodSync,
   existsSync,
   mkdirSync,
   mkdtempSync,
@@ -41,6 +42,8 @@ export function openStaging(out: string, shop: string): Staging {
     discard,
     publish: () => {
       rmSync(path.join(folder, OWNER));
+      // A temporary folder is closed to others; what is published must be readable by a web server.
+      chmodSync(folder, 0o777 & ~process.umask());
       if (!existsSync(out)) {
         renameSync(folder, out);
         return;

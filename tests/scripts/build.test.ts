@@ -72,7 +72,7 @@ describe('a build that cannot finish', () => {
     let sent = false;
     const { code, stderr } = await run('build.ts', ['--shop', writeMiniShop(), '--out', out], {
       onStderr: (text, kill) => {
-        if (sent || !text.includes('cards')) return;
+        if (sent || !/^cards /m.test(text)) return;
         sent = true;
         kill('SIGINT');
       },
@@ -90,7 +90,7 @@ describe('a build that cannot finish', () => {
     let sent = false;
     const killed = await run('build.ts', ['--shop', writeMiniShop(), '--out', out], {
       onStderr: (text, kill) => {
-        if (sent || !text.includes('cards')) return;
+        if (sent || !/^cards /m.test(text)) return;
         sent = true;
         kill('SIGKILL');
       },
