@@ -1,0 +1,354 @@
+/** The front of a card: what it is for, what can hurt, who and how long, and everything to fetch before step 1. */
+
+import type {
+  ConsumableTotal,
+  Document,
+  PartUse,
+  ResolvedShop,
+  SourceNote,
+  ToolUse,
+  Variant,
+} from '../../resolve/types.ts';
+import { capitalised, listed } from '../../resolve/words.ts';
+import type { Span } from '../type/index.ts';
+import { lineBlanks } from './blanks.ts';
+import { type Chunk, tableChunks } from './chunks.ts';
+import { textWidthOf } from './format.ts';
+import { type Block, mm, node, overlay, shift, stack } from './items.ts';
+import { setProse } from './prose.ts';
+import { paragraph, type Setting, span } from './setting.ts';
+import { type Column, layTable, shareWidth, type Table } from './table.ts';
+
+const LEVELS: Readonly<Record<string, string>> = {
+  continuous: 'continuous: card in hand, step by step',
+  reference: 'reference: card at hand, looked at while working',
+  information: 'information: read before the job',
+};
+
+export function frontChunks(setting: Setting, shop: ResolvedShop, document: Document, variant: Variant): Chunk[] {
+  const width = textWidthOf(setting.format);
+  const chunk = (block: Block, gap: number, keepWithNext = false): Chunk => ({
+    block,
+    gap,
+    keepWithNext,
+    what: 'the front of the card',
+    range: document.range,
+  });
+  return [
+    chunk(purposeBlock(setting, document, variant, shop, width), 0),
+    chunk(factsStrip(setting, document, variant, width), mm(3)),
+    chunk(safetyBlock(setting, shop, document, variant, width), mm(3)),
+    chunk(jobBlock(setting, width), mm(1)),
+    chunk(controlBlock(setting, shop, document, width), mm(3)),
+    ...listChunks(setting, document, variant, width),
+  ];
+}
+
+function purposeBlock(
+  setting: Setting,
+  document: Document,
+  variant: Variant,
+  shop: ResolvedShop,
+  width: number,
+): Block {
+  const { type } = setting.format;
+  const machine = shop.machines.find((m) => m.id === document.machine);
+  const mark = machine?.mark === undefined ? '' : `, ${machine.mark}`;
+  const serials = variant.serials.length === 0 ? '' : `, serial numbers ${listed(variant.serials)}`;
+  const where = machine?.where === undefined ? '' : `. ${capitalised(machine.where)}`;
+  return stack(
+    [
+      setProse(setting, document.purpose, type.step, width),
+      paragraph(
+        setting,
+        [
+          span('Machine ', type.small, 'semibold', 'soft'),
+          span(`${capitalised(document.machineName)}${mark}`, type.table, 'semibold'),
+          span(`${serials}${where}`, type.table),
+        ],
+        width,
+      ),
+    ],
+    mm(1.5),
+  );
+}
+
+/** People, times and level of use side by side. */
+function factsStrip(setting: Setting, document: Document, variant: Variant, width: number): Block {
+  const { type } = setting.format;
+  const facts: [string, string, number][] = [
+    ['People', String(document.people), 1],
+    ['Working time', variant.workSeconds > 0 ? duration(variant.workSeconds) : 'not stated', 1.6],
+    ['Waiting time', variant.waitSeconds > 0 ? duration(variant.waitSeconds) : 'none', 1.6],
+    ['Steps', String(variant.stepCount), 1],
+    ['Level of use', LEVELS[document.level] ?? document.level, 3.6],
+  ];
+  const total = facts.reduce((sum, [, , share]) => sum + share, 0);
+  let x = 0;
+  const blocks = facts.map(([label, value, share]) => {
+    const w = (width * share) / total;
+    const block = shift(
+      stack([
+        paragraph(setting, [span(label, type.small, 'semibold', 'soft')], w - mm(3)),
+        paragraph(setting, [span(value, type.table, 'semibold')], w - mm(3)),
+      ]),
+      x,
+      0,
+    );
+    x += w;
+    return block;
+  });
+  return overlay(...blocks);
+}
+
+/** `2 h 30 min`, `45 min`, `3 d 4 h`. */
+export function duration(seconds: number): string {
+  const minutes = Math.round(seconds / 60);
+  if (minutes === 0) return `${Math.round(seconds)}\u00a0s`;
+  const days = Math.floor(minutes / 1440);
+  const hours = Math.floor((minutes % 1440) / 60);
+  const rest = minutes % 60;
+  return [days > 0 ? `${days}\u00a0d` : '', hours > 0 ? `${hours}\u00a0h` : '', rest > 0 ? `${rest}\u00a0min` : '']
+    .filter((t) => t !== '')
+    .join(' ');
+}
+
+/** Energy to isolate and what to wear, in a band of its own. */
+function safetyBlock(setting: Setting, shop: ResolvedShop, document: Document, variant: Variant, width: number): Block {
+  const { type } = setting.format;
+  const inner = width - mm(6);
+  const blocks: Block[] = [];
+  if (document.energy.length > 0) {
+    const spans = [span('Stored energy: ', type.table, 'bold'), span(listed(document.energy), type.table, 'semibold')];
+    if (shop.info.storedEnergy !== undefined) spans.push(span(`. ${shop.info.storedEnergy}.`, type.table));
+    blocks.push(paragraph(setting, spans, inner));
+  }
+  if (variant.ppe.length > 0) {
+    blocks.push(
+      paragraph(
+        setting,
+        [span('Wear: ', type.table, 'bold'), span(listed(variant.ppe), type.table, 'semibold')],
+        inner,
+      ),
+    );
+  }
+  const text = stack(blocks, mm(0.8));
+  if (text.height === 0) return text;
+  const height = text.height + mm(3);
+  const moved = shift(text, mm(4), mm(1.5));
+  return {
+    height,
+    decoration: [
+      { kind: 'rect', x: 0, y: 0, width, height, fill: 'tint' },
+      { kind: 'rect', x: 0, y: 0, width: mm(1.5), height, fill: 'ink' },
+    ],
+    nodes: [node('Div', [], moved.nodes)],
+  };
+}
+
+/** Parts, tools, consumables. */
+function listChunks(setting: Setting, document: Document, variant: Variant, width: number): Chunk[] {
+  const { range } = document;
+  const chunks: Chunk[] = [];
+  const heading = (title: string): Chunk => ({
+    block: listHeading(setting, title, width),
+    gap: mm(4),
+    keepWithNext: true,
+    what: title,
+    range,
+  });
+  if (variant.parts.length > 0) {
+    chunks.push(
+      heading('Parts'),
+      ...tableChunks(partsTable(setting, variant.parts, width), 1, 0, 'the parts list', range),
+    );
+  }
+  if (variant.tools.length > 0) {
+    const pairs = setting.format.side > 0 && variant.tools.length > 5;
+    const table = pairs ? toolPairs(setting, variant.tools, width) : toolsTable(setting, variant.tools, width);
+    chunks.push(heading('Tools'), ...tableChunks(table, 2, 0, 'the tool list', range));
+  }
+  if (variant.consumables.length > 0) {
+    chunks.push(
+      heading('Consumables'),
+      ...tableChunks(consumablesTable(setting, variant.consumables, width), 3, 0, 'the consumable list', range),
+    );
+  }
+  return chunks;
+}
+
+function listHeading(setting: Setting, title: string, width: number): Block {
+  return paragraph(setting, [span(title, setting.format.type.stage, 'semibold')], width, { tag: 'H2', lead: mm(6) });
+}
+
+const FATE_WORDS = { discard: 'discard', inspect: 'inspect', reuse: 'reuse', new: 'new' } as const;
+
+function partsTable(setting: Setting, parts: readonly PartUse[], width: number): Table {
+  const { type } = setting.format;
+  const wide = setting.format.side > 0;
+  const shares = wide
+    ? [{ share: 3.2 }, { share: 1.8 }, { fixed: mm(10) }, { fixed: mm(16) }, { share: 2.4 }, { fixed: mm(20) }]
+    : [{ share: 2.6 }, { share: 1.6 }, { fixed: mm(8) }, { fixed: mm(15) }, { fixed: mm(16) }];
+  const widths = shareWidth(width, shares);
+  const heads = wide ? ['Part', 'Number', 'Qty', 'Fate', 'Kit', 'Steps'] : ['Part', 'Number', 'Qty', 'Fate', 'Steps'];
+  const columns = heads.map(
+    (head, i): Column => ({ head, width: widths[i] ?? 0, ...(head === 'Qty' ? { align: 'right' } : {}) }),
+  );
+  return layTable(
+    setting,
+    columns,
+    parts.map((p) => {
+      const cells: Span[][] = [
+        [span(capitalised(p.name), type.table, 'semibold')],
+        [span(p.number ?? '', type.table)],
+        [span(String(p.quantity), type.table, 'bold')],
+        [span(FATE_WORDS[p.fate], type.table, p.fate === 'discard' || p.fate === 'new' ? 'bold' : 'regular')],
+        ...(wide ? [[span(p.kit ?? '', type.table)]] : []),
+        [span(stepList(p.steps), type.small)],
+      ];
+      return { cells };
+    }),
+    { size: type.table, headSize: type.small },
+  );
+}
+
+function toolsTable(setting: Setting, tools: readonly ToolUse[], width: number): Table {
+  const { type } = setting.format;
+  const widths = shareWidth(width, [{ share: 2 }, { share: 1.3 }, { fixed: mm(19) }]);
+  const columns = ['Tool', 'Size', 'Steps'].map((head, i): Column => ({ head, width: widths[i] ?? 0 }));
+  return layTable(
+    setting,
+    columns,
+    tools.map((t) => ({
+      cells: [
+        [span(capitalised(t.name), type.table, 'semibold')],
+        [span(t.detail, type.table)],
+        [span(stepList(t.steps), type.small)],
+      ],
+    })),
+    { size: type.table, headSize: type.small },
+  );
+}
+
+/** Two tools a row: a long list takes half the height and may still run over to the next side. */
+function toolPairs(setting: Setting, tools: readonly ToolUse[], width: number): Table {
+  const { type } = setting.format;
+  const one = [{ share: 2 }, { share: 1.3 }] as const;
+  const widths = shareWidth(width, [...one, { fixed: mm(23) }, ...one, { fixed: mm(18) }]);
+  const heads = ['Tool', 'Size', 'Steps', 'Tool', 'Size', 'Steps'];
+  const cellsOf = (t: ToolUse | undefined): Span[][] =>
+    t === undefined
+      ? [[], [], []]
+      : [
+          [span(capitalised(t.name), type.table, 'semibold')],
+          [span(t.detail, type.table)],
+          [span(stepList(t.steps), type.small)],
+        ];
+  const rows = Array.from({ length: Math.ceil(tools.length / 2) }, (_, i) => ({
+    cells: [...cellsOf(tools[2 * i]), ...cellsOf(tools[2 * i + 1])],
+  }));
+  return layTable(
+    setting,
+    heads.map((head, i): Column => ({ head, width: widths[i] ?? 0 })),
+    rows,
+    { size: type.table, headSize: type.small },
+  );
+}
+
+function consumablesTable(setting: Setting, consumables: readonly ConsumableTotal[], width: number): Table {
+  const { type } = setting.format;
+  const widths = shareWidth(width, [{ share: 2.4 }, { share: 1 }, { fixed: mm(18) }]);
+  const columns = ['Consumable', 'Amount', 'Steps'].map((head, i): Column => ({ head, width: widths[i] ?? 0 }));
+  return layTable(
+    setting,
+    columns,
+    consumables.map((c) => {
+      const hazards = c.hazards.length === 0 ? '' : `. ${capitalised(listed(c.hazards))}`;
+      return {
+        cells: [
+          [span(capitalised(c.name), type.table, 'semibold'), span(hazards, type.small)],
+          [span(c.amount ?? '', type.table)],
+          [span(stepList(c.steps), type.small)],
+        ],
+      };
+    }),
+    { size: type.table, headSize: type.small },
+  );
+}
+
+/** `2, 5 to 8, 12` */
+export function stepList(steps: readonly number[]): string {
+  const parts: string[] = [];
+  for (let i = 0; i < steps.length; ) {
+    let k = i;
+    while (k + 1 < steps.length && steps[k + 1] === (steps[k] ?? 0) + 1) k++;
+    if (k - i >= 2) parts.push(`${steps[i]}\u00a0to\u00a0${steps[k]}`);
+    else for (let n = i; n <= k; n++) parts.push(String(steps[n]));
+    i = k + 1;
+  }
+  return parts.join(', ');
+}
+
+/** What ties a filled-in card to a job. */
+function jobBlock(setting: Setting, width: number): Block {
+  return lineBlanks(
+    setting,
+    [
+      { label: 'Job', share: 1 },
+      { label: 'Serial no.', share: 1.2 },
+      { label: 'Date', share: 1 },
+      { label: 'Fitter', share: 1.4 },
+    ],
+    width,
+    mm(9),
+  );
+}
+
+/** Who answers for this revision, what changed, and on what it rests. */
+function controlBlock(setting: Setting, shop: ResolvedShop, document: Document, width: number): Block {
+  const { type } = setting.format;
+  const name = (id: string): string => shop.people.find((p) => p.id === id)?.name ?? id;
+  const r = document.revision;
+  const small = type.small;
+  const blocks: Block[] = [
+    paragraph(
+      setting,
+      [
+        span(`Revision\u00a0${r.rev}: `, small, 'semibold'),
+        span(
+          `${sentence(r.what)} ${sentence(r.why)} Written by ${name(r.author)}, approved by ${name(r.approver)} on ${r.approved}. Review every ${document.review}.`,
+          small,
+        ),
+      ],
+      width,
+    ),
+  ];
+  if (document.sources.length > 0) {
+    blocks.push(
+      paragraph(
+        setting,
+        [span('Rests on: ', small, 'semibold'), span(document.sources.map(sourceText).join('; '), small)],
+        width,
+      ),
+    );
+  }
+  if (shop.info.report !== undefined) {
+    blocks.push(
+      paragraph(
+        setting,
+        [span('Something wrong on this card? ', small, 'semibold'), span(sentence(shop.info.report), small)],
+        width,
+      ),
+    );
+  }
+  return stack(blocks, mm(0.6));
+}
+
+function sentence(text: string): string {
+  const t = capitalised(text.trim());
+  return /[.!?]$/u.test(t) ? t : `${t}.`;
+}
+
+export function sourceText(source: SourceNote): string {
+  return [source.document, source.edition, source.place].filter((t) => t !== undefined).join(', ');
+}

@@ -1,0 +1,21 @@
+/** Cards: resolved procedures in, placed marks on sides out. */
+
+export { type Format, formatOf, textWidthOf } from './format.ts';
+export { duration, stepList } from './front.ts';
+export {
+  type Block,
+  type CardInk,
+  type Content,
+  type Decoration,
+  mm,
+  type Node,
+  node,
+  overlay,
+  PT_PER_MM,
+  shift,
+  stack,
+  type Tag,
+} from './items.ts';
+export { type CardLayout, type CardSide, layoutCard, layoutCards } from './layout-cards.ts';
+export type { PlacedBlock } from './paginate.ts';
+export { moduleMm, QUIET_MODULES, qrModules } from './qr-size.ts';

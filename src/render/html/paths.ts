@@ -1,0 +1,27 @@
+/** Where each kind of page stands: the only place that knows the folders of the site. */
+
+export const paths = {
+  home: '',
+  procedures: 'procedures/',
+  machines: 'machines/',
+  benches: 'benches/',
+  tools: 'tools/',
+  consumables: 'consumables/',
+  tables: 'tables/',
+  revisions: 'revisions/',
+  about: 'about/',
+  searchIndex: 'search-index.json',
+  procedure: (slug: string) => `procedures/${slug}/`,
+  /** `path` is `Variant.path`. */
+  variant: (path: string) => `${path}/`,
+  machine: (id: string) => `machines/${id}/`,
+  part: (machine: string, id: string) => `machines/${machine}/parts/${id}/`,
+  joint: (machine: string, id: string) => `machines/${machine}/joints/${id}/`,
+  bench: (id: string) => `benches/${id}/`,
+  tool: (id: string) => `tools/${id}/`,
+  consumable: (id: string) => `consumables/${id}/`,
+  table: (id: string) => `tables/${id}/`,
+  card: (cardName: string) => `cards/${cardName}.pdf`,
+  binder: (bench: string) => `binders/${bench}.pdf`,
+  font: (face: string) => `fonts/${face}.woff2`,
+} as const;

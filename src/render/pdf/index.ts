@@ -1,0 +1,4 @@
+/** PDFs: cards, binders, posters. Bytes out; files are written by the commands. */
+export { paintBinder } from './paint-binder.ts';
+export { paintCard } from './paint-card.ts';
+export { paintTables } from './paint-tables.ts';

@@ -1,0 +1,41 @@
+/** One PDF a bench: cover, list of effective pages, dividers and the cards in binder order. */
+
+import { layoutBinder } from '../../layout/binder/index.ts';
+import type { CardLayout } from '../../layout/card/index.ts';
+import { limitWords, loadFaces } from '../../layout/type/index.ts';
+import type { Bench, ResolvedShop } from '../../resolve/types.ts';
+import { type Brush, paintBlock } from './paint-blocks.ts';
+import { paintCardSides } from './paint-card.ts';
+import { bytesOf, newPdf } from './pdfkit-document.ts';
+
+export async function paintBinder(shop: ResolvedShop, bench: Bench, cards: readonly CardLayout[]): Promise<Uint8Array> {
+  const faces = loadFaces();
+  limitWords(faces);
+  const layout = layoutBinder(shop, bench, cards, faces);
+  const prints = layout.entries.flatMap((e) =>
+    e.kind === 'card' ? [`${e.card.name} ${e.card.rev} ${e.card.fingerprint}`] : [],
+  );
+  const pdf = newPdf(faces, {
+    title: `Binder ${bench.name}, as of ${layout.date}`,
+    author: shop.info.name,
+    subject: bench.place,
+    keywords: bench.binder.join(', '),
+    language: shop.info.language,
+    date: layout.date,
+    identity: { Binder: bench.id, Cards: prints.join('; ') },
+  });
+  return bytesOf(pdf, () => {
+    const root = pdf.struct('Document', {});
+    pdf.addStructure(root);
+    const brush: Brush = { pdf, faces, root };
+    for (const entry of layout.entries) {
+      if (entry.kind === 'card') {
+        paintCardSides(brush, entry.card);
+        continue;
+      }
+      pdf.addPage({ size: [layout.width, layout.height], margin: 0 });
+      for (const placed of entry.blocks) paintBlock(brush, placed);
+    }
+    root.end();
+  });
+}

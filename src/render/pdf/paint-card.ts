@@ -1,0 +1,45 @@
+/** One card as a tagged PDF. The same card gives the same bytes. */
+
+import type { CardLayout } from '../../layout/card/index.ts';
+import { type Faces, limitWords, loadFaces } from '../../layout/type/index.ts';
+import type { ResolvedShop } from '../../resolve/types.ts';
+import { type Brush, paintAsArtifact, paintBlock } from './paint-blocks.ts';
+import { bytesOf, newPdf } from './pdfkit-document.ts';
+
+export async function paintCard(card: CardLayout, shop: ResolvedShop): Promise<Uint8Array> {
+  const faces: Faces = loadFaces();
+  limitWords(faces);
+  const pdf = newPdf(faces, {
+    title: `${card.doc} Rev ${card.rev}: ${card.title}${card.variantLabel === '' ? '' : `, ${card.variantLabel}`}`,
+    author: shop.info.name,
+    subject: `${card.machineName}, effective ${card.effective}`,
+    keywords: [card.doc, card.machineName, card.variantLabel].filter((t) => t !== '').join(', '),
+    language: shop.info.language,
+    date: card.effective,
+    identity: { Document: card.doc, Revision: card.rev, Variant: card.variantKey, Fingerprint: card.fingerprint },
+  });
+  return bytesOf(pdf, () => {
+    const root = pdf.struct('Document', {});
+    pdf.addStructure(root);
+    const brush: Brush = { pdf, faces, root };
+    paintCardSides(brush, card);
+    root.end();
+  });
+}
+
+/** Adds the card's sides as pages of a document. */
+export function paintCardSides(brush: Brush, card: CardLayout): void {
+  const { pdf, root } = brush;
+  const part = pdf.struct('Sect', {});
+  root.add(part);
+  const inner: Brush = { ...brush, root: part };
+  for (const side of card.sides) {
+    pdf.addPage({ size: [card.width, card.height], margin: 0 });
+    if (side.number === 1) paintBlock(inner, side.header);
+    else paintAsArtifact(inner, side.header);
+    for (const placed of side.body) paintBlock(inner, placed);
+    if (side.number === 1) paintBlock(inner, side.footer);
+    else paintAsArtifact(inner, side.footer);
+  }
+  part.end();
+}
