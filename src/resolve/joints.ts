@@ -27,7 +27,7 @@ import { computeTorque, findCondition, planRounds } from '../torque/index.ts';
 import { convert, neededDecimals, type Parsed, quantity, type Torque, valueIn } from '../units/index.ts';
 import type { Context } from './context.ts';
 import { lookUp } from './context.ts';
-import { defined, readQuantity, readSource } from './quantities.ts';
+import { defined, plainText, readQuantity, readSource } from './quantities.ts';
 import { conditionHint } from './registers.ts';
 import type { Choice, JointPlan, PlannedRound, Tool } from './types.ts';
 import { holdsFor } from './variants.ts';
@@ -234,10 +234,10 @@ export function planJoint(
       where: v.where,
       top: v.top,
       source: readSource(v.source),
-      reason: v.reason,
+      reason: plainText(v.reason),
       socket: v.socket,
       socketName: socketFound?.value.name,
-      note: v.note,
+      note: plainText(v.note),
     }),
   };
 }

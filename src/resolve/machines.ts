@@ -1,11 +1,12 @@
 /** Machines resolved: parts, joints in each form that they take over the variants, serial ranges. */
 
 import { type Entry, entries, field, type MachineContent, optional } from '../model/index.ts';
+import { joinUnits } from '../units/index.ts';
 import type { Context } from './context.ts';
 import { lookUp } from './context.ts';
 import { type JointEntry, planJoint } from './joints.ts';
 import { fastenedBy, partQuantity } from './parts.ts';
-import { defined, readQuantity, readSource } from './quantities.ts';
+import { defined, plainText, readQuantity, readSource } from './quantities.ts';
 import type { Choice, JointPlan, Machine, Part } from './types.ts';
 import { checkOnly, checkSerials, combinations, holdsFor, type Only, onlyText, variantLabel } from './variants.ts';
 
@@ -96,11 +97,11 @@ export function resolveMachine(context: Context, hand: MachineAtHand): Machine {
       alwaysReplace: p.value.always_replace ?? false,
       ...defined({
         number: p.value.number,
-        material: p.value.material,
+        material: plainText(p.value.material),
         mass: readQuantity(report, optional(p, 'mass'), 'mass'),
         kit: p.value.kit,
         only: onlyText(p.value.only),
-        note: p.value.note,
+        note: plainText(p.value.note),
       }),
     };
   });
@@ -114,10 +115,10 @@ export function resolveMachine(context: Context, hand: MachineAtHand): Machine {
       to: s.to,
       is: Object.entries(s.is).map(([axis, value]) => ({ axis, value })),
     })),
-    energy: v.energy ?? [],
+    energy: (v.energy ?? []).map(joinUnits),
     parts,
     joints: joints.flatMap((j) => formsOf(hand, j, all)),
-    ...defined({ mark: v.mark, where: v.where, about: v.about, manual: readSource(v.manual) }),
+    ...defined({ mark: v.mark, where: v.where, about: plainText(v.about), manual: readSource(v.manual) }),
   };
 }
 

@@ -32,7 +32,12 @@ export function resolveDocument(context: Context, at: Entry<ProcedureContent>, h
   checkHead(context, at, hand);
   const axes = v.applies ?? {};
   const chosenAxes = Object.keys(axes);
-  const revisions = items(field(at, 'revisions')).map((r) => ({ ...r.value, range: r.node.range }));
+  const revisions = items(field(at, 'revisions')).map((r) => ({
+    ...r.value,
+    what: joinUnits(r.value.what),
+    why: joinUnits(r.value.why),
+    range: r.node.range,
+  }));
   const revision = revisions.at(-1);
   if (revision === undefined) throw new RangeError('the shape asks for at least one revision');
   const variants = combinations(axes).map((choices) =>
@@ -51,7 +56,7 @@ export function resolveDocument(context: Context, at: Entry<ProcedureContent>, h
     owner: v.owner,
     review: v.review,
     level: v.level,
-    energy: v.energy ?? machine.value.energy ?? [],
+    energy: (v.energy ?? machine.value.energy ?? []).map(joinUnits),
     people: v.people,
     formerly: v.formerly ?? [],
     sources: (v.sources ?? []).map((s) => readSource(s)).filter((s) => s !== undefined),

@@ -2,7 +2,7 @@
 
 import type { Range, Report } from '../diagnostics/index.ts';
 import { type At, field, optional } from '../model/index.ts';
-import { type Dimension, type Limit, parseLimit, parseQuantity, type Quantity } from '../units/index.ts';
+import { type Dimension, joinUnits, type Limit, parseLimit, parseQuantity, type Quantity } from '../units/index.ts';
 import type { SourceNote } from './types.ts';
 
 export function readQuantity<D extends Dimension>(
@@ -69,4 +69,9 @@ export function defined<T extends Record<string, unknown>>(object: T): { [K in k
   return Object.fromEntries(Object.entries(object).filter(([, v]) => v !== undefined)) as {
     [K in keyof T]: Exclude<T[K], undefined>;
   };
+}
+
+/** Plain text as printed: numbers joined to their units. */
+export function plainText(text: string | undefined): string | undefined {
+  return text === undefined ? undefined : joinUnits(text);
 }

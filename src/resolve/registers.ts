@@ -4,10 +4,10 @@ import type { Report } from '../diagnostics/index.ts';
 import { didYouMean } from '../diagnostics/index.ts';
 import { type At, type Content, field, items, optional, type ShopContent } from '../model/index.ts';
 import { CONDITIONS, findCondition } from '../torque/index.ts';
-import { formatQuantity, MEASURED } from '../units/index.ts';
+import { formatQuantity, joinUnits, MEASURED } from '../units/index.ts';
 import type { Context } from './context.ts';
 import { lookUp } from './context.ts';
-import { checkDate, defined, readLimit, readQuantity } from './quantities.ts';
+import { checkDate, defined, plainText, readLimit, readQuantity } from './quantities.ts';
 import type { Bench, Consumable, Person, ShopInfo, Tool } from './types.ts';
 
 export function resolveInfo(shop: At<ShopContent> | undefined): ShopInfo {
@@ -65,7 +65,7 @@ export function resolveTools(content: Content, report: Report): Map<string, Tool
     const step = readQuantity(report, optional(at, 'step'), MEASURED);
     out.set(id, {
       id,
-      name: v.name,
+      name: joinUnits(v.name),
       kind: v.kind,
       alsoCalled: v.also_called ?? [],
       ...defined({
@@ -77,7 +77,7 @@ export function resolveTools(content: Content, report: Report): Map<string, Tool
         serial: v.serial,
         calibrationDue: v.calibration_due,
         kept: v.kept,
-        note: v.note,
+        note: plainText(v.note),
       }),
     });
   }
@@ -97,9 +97,9 @@ export function resolveConsumables(content: Content, report: Report): Map<string
     const pack = readQuantity(report, optional(at, 'pack'), ['mass', 'volume', 'length']);
     out.set(id, {
       id,
-      name: v.name,
+      name: joinUnits(v.name),
       kind: v.kind,
-      hazards: v.hazards ?? [],
+      hazards: (v.hazards ?? []).map(joinUnits),
       ppe: v.ppe ?? [],
       alsoCalled: v.also_called ?? [],
       ...defined({
@@ -107,9 +107,9 @@ export function resolveConsumables(content: Content, report: Report): Map<string
         pack: pack === undefined ? undefined : formatQuantity(pack),
         condition: v.condition,
         safetyData: v.safety_data,
-        shelfLife: v.shelf_life,
-        waste: v.waste,
-        note: v.note,
+        shelfLife: plainText(v.shelf_life),
+        waste: plainText(v.waste),
+        note: plainText(v.note),
       }),
     });
   }

@@ -10,7 +10,7 @@ import { lookUp } from './context.ts';
 import type { MachineAtHand } from './machines.ts';
 import { partQuantity } from './parts.ts';
 import { type Names, resolveProse } from './prose.ts';
-import { defined, readLimit, readQuantity, readSource } from './quantities.ts';
+import { defined, plainText, readLimit, readQuantity, readSource } from './quantities.ts';
 import type { Choice, ConsumableUse, JointPlan, Measure, PartMove, Step, Warning } from './types.ts';
 import { holdsFor, variantLabel } from './variants.ts';
 import { placeName } from './words.ts';
@@ -153,8 +153,8 @@ export function resolveStep(scene: StepScene, at: At<StepContent>, number: numbe
       loosen: loosened?.id,
       tighten: tightened?.id,
       wait: wait && waitTime && { time: waitTime, why: joinUnits(wait.value.why) },
-      hold: v.hold,
-      witness: v.witness,
+      hold: plainText(v.hold),
+      witness: plainText(v.witness),
       lift: lift && mass && { mass, by: joinUnits(lift.value.by) },
       heat: to && most && { to, most },
       time: readQuantity(report, optional(at, 'time'), 'time'),
