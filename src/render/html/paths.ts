@@ -23,5 +23,6 @@ export const paths = {
   table: (id: string) => `tables/${id}/`,
   card: (cardName: string) => `cards/${cardName}.pdf`,
   binder: (bench: string) => `binders/${bench}.pdf`,
+  poster: 'posters/torque-tables.pdf',
   font: (face: string) => `fonts/${face}.woff2`,
 } as const;

@@ -1,0 +1,30 @@
+/// <reference types="astro/client" />
+/** Types of the virtual modules; see virtual-modules.ts. */
+
+declare module 'virtual:shop' {
+  const shop: import('../resolve/types.ts').ResolvedShop | null;
+  export default shop;
+}
+
+declare module 'virtual:site-fonts' {
+  /** Face name to the WOFF2 file in base64. */
+  const fonts: Readonly<Record<string, string>>;
+  export default fonts;
+}
+
+declare module 'virtual:site-diagnostics' {
+  const diagnostics: { readonly text: string; readonly errors: number };
+  export default diagnostics;
+}
+
+declare module 'subset-font' {
+  /** Keeps the glyphs that `text` needs. */
+  export default function subsetFont(
+    font: Uint8Array,
+    text: string,
+    options?: { readonly targetFormat?: 'sfnt' | 'woff' | 'woff2'; readonly noHinting?: boolean },
+  ): Promise<Uint8Array>;
+}
+
+/** Path of the site on its host; put in by config.ts. */
+declare const __SITE_BASE__: string;

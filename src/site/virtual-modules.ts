@@ -1,0 +1,39 @@
+/** The Vite plugin through which the shop, the fonts and the dev server's diagnostics reach the pages. */
+
+import type { Plugin } from 'vite';
+import { makeSiteFonts } from './fonts.ts';
+import type { SiteState } from './site-state.ts';
+
+const SHOP = 'virtual:shop';
+const FONTS = 'virtual:site-fonts';
+const DIAGNOSTICS = 'virtual:site-diagnostics';
+
+/** Vite's convention: an id that starts with a null byte belongs to the plugin that resolved it. */
+function own(id: string): string {
+  return `\0${id}`;
+}
+
+/** Ids to throw out of the module graphs when the shop was compiled again. */
+export const CHANGING_MODULES: readonly string[] = [own(SHOP), own(DIAGNOSTICS)];
+
+/** `JSON.parse` of a string is what engines parse fastest, and no text of an author can end the literal. */
+function jsonModule(value: unknown): string {
+  const json = JSON.stringify(value ?? null);
+  return `export default JSON.parse(${JSON.stringify(json)});`;
+}
+
+/** Serves the three virtual modules from `state`, which a dev server may change between two loads. */
+export function virtualModules(state: SiteState): Plugin {
+  return {
+    name: 'fettlebook:virtual-modules',
+    resolveId(id) {
+      return id === SHOP || id === FONTS || id === DIAGNOSTICS ? own(id) : undefined;
+    },
+    async load(id) {
+      if (id === own(SHOP)) return jsonModule(state.shop);
+      if (id === own(DIAGNOSTICS)) return jsonModule({ text: state.diagnosticsText, errors: state.errors });
+      if (id === own(FONTS)) return jsonModule(await makeSiteFonts());
+      return undefined;
+    },
+  };
+}
