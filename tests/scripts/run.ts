@@ -5,7 +5,7 @@ import { createHash } from 'node:crypto';
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { onTestFinished } from 'vitest';
+import { afterAll, onTestFinished } from 'vitest';
 
 export const ROOT = path.resolve(import.meta.dirname, '..', '..');
 
@@ -48,6 +48,13 @@ export function run(script: string, args: readonly string[], options: RunOptions
 export function temporaryFolder(): string {
   const folder = mkdtempSync(path.join(tmpdir(), 'fettlebook-test-'));
   onTestFinished(() => rmSync(folder, { recursive: true, force: true }));
+  return folder;
+}
+
+/** A temporary folder, removed after the last test of the file. */
+export function keptFolder(): string {
+  const folder = mkdtempSync(path.join(tmpdir(), 'fettlebook-test-'));
+  afterAll(() => rmSync(folder, { recursive: true, force: true }));
   return folder;
 }
 
