@@ -6,6 +6,7 @@ import { type CardLayout, layoutCard } from '../../src/layout/card/index.ts';
 import { loadFaces } from '../../src/layout/type/index.ts';
 import { paintCard } from '../../src/render/pdf/index.ts';
 import type { Document, ResolvedShop, ShopInfo, Step, Variant } from '../../src/resolve/index.ts';
+import { compileMini } from '../fixtures/mini-shop.ts';
 import { demo } from './demo.ts';
 import { readPdf, squeeze } from './read-pdf.ts';
 
@@ -121,4 +122,16 @@ describe('formats', () => {
       if (cardFormat !== 'A5') expect(over).toEqual([]);
     },
   );
+});
+
+describe('the mini shop lays out without faults of cards', () => {
+  test.each(['A5', 'Letter'])('%s', (format) => {
+    const { diagnostics, checked } = compileMini({
+      'shop.yaml': (text) => text.replace('card: { format: A4 }', `card: { format: ${format} }`),
+    });
+    expect(diagnostics.filter((d) => d.code.startsWith('CRD')).map((d) => d.message)).toEqual([]);
+    expect(checked?.cards.map((card) => [card.name, Math.round((card.width * 25.4) / 72)])).toEqual(
+      ['MW-1-SMALL', 'MW-1-LARGE'].map((name) => [name, format === 'A5' ? 148 : 216]),
+    );
+  });
 });

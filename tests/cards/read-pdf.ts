@@ -56,6 +56,28 @@ async function open<T>(bytes: Uint8Array, use: (pdf: PDFDocumentProxy) => Promis
   }
 }
 
+export interface OutlineEntry {
+  readonly title: string;
+  /** Page that it leads to, from 0. */
+  readonly page: number;
+  readonly items: readonly OutlineEntry[];
+}
+
+/** The list of bookmarks. */
+export function readOutline(bytes: Uint8Array): Promise<OutlineEntry[]> {
+  return open(bytes, async (pdf) => {
+    const entries = async (nodes: Awaited<ReturnType<typeof pdf.getOutline>>): Promise<OutlineEntry[]> =>
+      Promise.all(
+        (nodes ?? []).map(async ({ title, dest, items }) => ({
+          title,
+          page: Array.isArray(dest) ? await pdf.getPageIndex(dest[0]) : -1,
+          items: await entries(items),
+        })),
+      );
+    return entries(await pdf.getOutline());
+  });
+}
+
 export function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
   return open(bytes, async (pdf) => {
     const { info } = await pdf.getMetadata();

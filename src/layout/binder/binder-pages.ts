@@ -3,17 +3,18 @@
 import type { Bench, ResolvedShop } from '../../resolve/types.ts';
 import { capitalised } from '../../resolve/words.ts';
 import { tableChunks } from '../card/chunks.ts';
-import { type Format, formatOf, textWidthOf } from '../card/format.ts';
+import { type Format, formatOf, isWide, textWidthOf } from '../card/format.ts';
 import { type Block, type Decoration, mm, shift, stack } from '../card/items.ts';
 import type { CardLayout } from '../card/layout-cards.ts';
 import { type PlacedBlock, paginate, tableOf } from '../card/paginate.ts';
 import { paragraph, type Setting, span } from '../card/setting.ts';
+import { sentence } from '../card/source-text.ts';
 import { type Column, layTable, shareWidth } from '../card/table.ts';
 import type { Faces } from '../type/index.ts';
 
 export interface BinderPage {
   readonly kind: 'sheet';
-  /** Title in the list of bookmarks. */
+  /** Title in the list of bookmarks; empty for a sheet that has none. */
   readonly title: string;
   readonly blocks: readonly PlacedBlock[];
 }
@@ -65,10 +66,10 @@ export function layoutBinder(
     title: `Binder: ${bench.name}`,
     blocks: [at(format, 1, coverBlock(setting, shop, bench, own, date))],
   });
-  for (const blocks of effectivePages(setting, own, bench, date, format)) {
+  for (const [i, blocks] of effectivePages(setting, own, bench, date, format).entries()) {
     entries.push({
       kind: 'sheet',
-      title: 'List of effective pages',
+      title: i === 0 ? 'List of effective pages' : '',
       blocks: blocks.map((b) => ({ ...b, x: left(format, sides() + 1), y: format.top + b.y })),
     });
   }
@@ -76,7 +77,7 @@ export function layoutBinder(
     toFront();
     entries.push({
       kind: 'sheet',
-      title: document.doc,
+      title: `${document.doc} ${document.cards[0]?.title ?? ''}`.trim(),
       blocks: [divider(setting, format, document.cards, i, own.length)],
     });
     for (const card of document.cards) {
@@ -159,7 +160,7 @@ function coverBlock(
       paragraph(setting, [span(shop.info.safety, format.type.table)], width),
       ...(shop.info.storedEnergy === undefined
         ? []
-        : [paragraph(setting, [span(`${shop.info.storedEnergy}.`, format.type.table, 'semibold')], width)]),
+        : [paragraph(setting, [span(sentence(shop.info.storedEnergy), format.type.table, 'semibold')], width)]),
       ...(shop.info.report === undefined
         ? []
         : [
@@ -167,7 +168,7 @@ function coverBlock(
               setting,
               [
                 span('Something wrong in this binder? ', format.type.table, 'semibold'),
-                span(`${shop.info.report}.`, format.type.table),
+                span(sentence(shop.info.report), format.type.table),
               ],
               width,
             ),
@@ -186,7 +187,7 @@ function effectivePages(
   format: Format,
 ): (readonly PlacedBlock[])[] {
   const width = textWidthOf(format);
-  const wide = format.side > 0;
+  const wide = isWide(format);
   const { type } = format;
   const widths = shareWidth(width, [
     { fixed: mm(17) },

@@ -15,9 +15,9 @@ export interface Format {
   readonly bottom: number;
   /** Column of step number and tick box. */
   readonly gutter: number;
-  /** Column at the right of a step for parts, tools and the like; 0 where the paper is too narrow and they stand under the text. */
-  readonly side: number;
-  readonly sideGap: number;
+  /** Columns for what a step takes. With three, the last of them may stand beside the words; with two, all stand below. */
+  readonly columns: 2 | 3;
+  readonly columnGap: number;
   readonly type: {
     readonly doc: number;
     readonly title: number;
@@ -44,8 +44,8 @@ const A4: Format = {
   top: mm(10),
   bottom: mm(9),
   gutter: mm(12),
-  side: mm(50),
-  sideGap: mm(6),
+  columns: 3,
+  columnGap: mm(6),
   type: TYPE,
 };
 
@@ -61,8 +61,8 @@ const FORMATS: Readonly<Record<ShopInfo['cardFormat'], Format>> = {
     top: mm(8),
     bottom: mm(7.5),
     gutter: mm(10),
-    side: 0,
-    sideGap: 0,
+    columns: 2,
+    columnGap: mm(5),
     type: { ...TYPE, value: 16 },
   },
 };
@@ -74,6 +74,18 @@ export function formatOf(name: ShopInfo['cardFormat']): Format {
 /** Width of the text area. */
 export function textWidthOf(format: Format): number {
   return format.width - format.binding - format.outer;
+}
+
+/** Paper wide enough for things beside each other that stand under each other on small paper. */
+export function isWide(format: Format): boolean {
+  return format.columns === 3;
+}
+
+/** Width of `count` neighbouring columns of the grid on which a step's lists stand, gaps between them included. */
+export function columnsWidth(format: Format, count = 1): number {
+  const all = textWidthOf(format) - format.gutter;
+  const one = (all - (format.columns - 1) * format.columnGap) / format.columns;
+  return count * one + (count - 1) * format.columnGap;
 }
 
 /** Line spacing for a type size: whole half-millimetres, so that columns of different blocks keep step. */

@@ -1,22 +1,15 @@
 /** The front of a card: what it is for, what can hurt, who and how long, and everything to fetch before step 1. */
 
-import type {
-  ConsumableTotal,
-  Document,
-  PartUse,
-  ResolvedShop,
-  SourceNote,
-  ToolUse,
-  Variant,
-} from '../../resolve/types.ts';
+import type { ConsumableTotal, Document, PartUse, ResolvedShop, ToolUse, Variant } from '../../resolve/types.ts';
 import { capitalised, listed } from '../../resolve/words.ts';
 import type { Span } from '../type/index.ts';
 import { lineBlanks } from './blanks.ts';
 import { type Chunk, tableChunks } from './chunks.ts';
-import { textWidthOf } from './format.ts';
+import { isWide, textWidthOf } from './format.ts';
 import { type Block, mm, node, overlay, shift, stack } from './items.ts';
 import { setProse } from './prose.ts';
 import { paragraph, type Setting, span } from './setting.ts';
+import { sentence, sourceText } from './source-text.ts';
 import { type Column, layTable, shareWidth, type Table } from './table.ts';
 
 const LEVELS: Readonly<Record<string, string>> = {
@@ -120,7 +113,7 @@ function safetyBlock(setting: Setting, shop: ResolvedShop, document: Document, v
   const blocks: Block[] = [];
   if (document.energy.length > 0) {
     const spans = [span('Stored energy: ', type.table, 'bold'), span(listed(document.energy), type.table, 'semibold')];
-    if (shop.info.storedEnergy !== undefined) spans.push(span(`. ${shop.info.storedEnergy}.`, type.table));
+    if (shop.info.storedEnergy !== undefined) spans.push(span(`. ${sentence(shop.info.storedEnergy)}`, type.table));
     blocks.push(paragraph(setting, spans, inner));
   }
   if (variant.ppe.length > 0) {
@@ -149,32 +142,26 @@ function safetyBlock(setting: Setting, shop: ResolvedShop, document: Document, v
 /** Parts, tools, consumables. */
 function listChunks(setting: Setting, document: Document, variant: Variant, width: number): Chunk[] {
   const { range } = document;
-  const chunks: Chunk[] = [];
-  const heading = (title: string): Chunk => ({
-    block: listHeading(setting, title, width),
-    gap: mm(4),
-    keepWithNext: true,
-    what: title,
-    range,
+  const lists: readonly (readonly [string, Table | undefined])[] = [
+    ['Parts', variant.parts.length === 0 ? undefined : partsTable(setting, variant.parts, width)],
+    ['Tools', variant.tools.length === 0 ? undefined : toolList(setting, variant.tools, width)],
+    [
+      'Consumables',
+      variant.consumables.length === 0 ? undefined : consumablesTable(setting, variant.consumables, width),
+    ],
+  ];
+  return lists.flatMap(([title, table], i): Chunk[] => {
+    if (table === undefined) return [];
+    const heading: Chunk = {
+      block: listHeading(setting, title, width),
+      gap: mm(4),
+      keepWithNext: true,
+      what: title,
+      range,
+    };
+    const continued = listHeading(setting, `${title} (continued)`, width);
+    return [heading, ...tableChunks(table, i + 1, 0, `the list of ${title.toLowerCase()}`, range, continued)];
   });
-  if (variant.parts.length > 0) {
-    chunks.push(
-      heading('Parts'),
-      ...tableChunks(partsTable(setting, variant.parts, width), 1, 0, 'the parts list', range),
-    );
-  }
-  if (variant.tools.length > 0) {
-    const pairs = setting.format.side > 0 && variant.tools.length > 5;
-    const table = pairs ? toolPairs(setting, variant.tools, width) : toolsTable(setting, variant.tools, width);
-    chunks.push(heading('Tools'), ...tableChunks(table, 2, 0, 'the tool list', range));
-  }
-  if (variant.consumables.length > 0) {
-    chunks.push(
-      heading('Consumables'),
-      ...tableChunks(consumablesTable(setting, variant.consumables, width), 3, 0, 'the consumable list', range),
-    );
-  }
-  return chunks;
 }
 
 function listHeading(setting: Setting, title: string, width: number): Block {
@@ -185,7 +172,7 @@ const FATE_WORDS = { discard: 'discard', inspect: 'inspect', reuse: 'reuse', new
 
 function partsTable(setting: Setting, parts: readonly PartUse[], width: number): Table {
   const { type } = setting.format;
-  const wide = setting.format.side > 0;
+  const wide = isWide(setting.format);
   const shares = wide
     ? [{ share: 3.2 }, { share: 1.8 }, { fixed: mm(10) }, { fixed: mm(16) }, { share: 2.4 }, { fixed: mm(20) }]
     : [{ share: 2.6 }, { share: 1.6 }, { fixed: mm(8) }, { fixed: mm(15) }, { fixed: mm(16) }];
@@ -212,44 +199,39 @@ function partsTable(setting: Setting, parts: readonly PartUse[], width: number):
   );
 }
 
-function toolsTable(setting: Setting, tools: readonly ToolUse[], width: number): Table {
-  const { type } = setting.format;
-  const widths = shareWidth(width, [{ share: 2 }, { share: 1.3 }, { fixed: mm(19) }]);
-  const columns = ['Tool', 'Size', 'Steps'].map((head, i): Column => ({ head, width: widths[i] ?? 0 }));
-  return layTable(
-    setting,
-    columns,
-    tools.map((t) => ({
-      cells: [
-        [span(capitalised(t.name), type.table, 'semibold')],
-        [span(t.detail, type.table)],
-        [span(stepList(t.steps), type.small)],
-      ],
-    })),
-    { size: type.table, headSize: type.small },
-  );
+/** As many tools a row as make the list lowest, among those that the paper is wide enough for. */
+function toolList(setting: Setting, tools: readonly ToolUse[], width: number): Table {
+  const choices = isWide(setting.format) && tools.length > 5 ? [3, 2] : [1];
+  const tables = choices.map((perRow) => toolsTable(setting, tools, width, perRow));
+  return tables.reduce((best, table) => (heightOf(table) < heightOf(best) ? table : best));
 }
 
-/** Two tools a row: a long list takes half the height and may still run over to the next side. */
-function toolPairs(setting: Setting, tools: readonly ToolUse[], width: number): Table {
+function heightOf(table: Table): number {
+  return table.rows.reduce((sum, row) => sum + row.height, table.head.height);
+}
+
+/** Tools side by side: a long list takes a part of the height and may still run over to the next side. */
+function toolsTable(setting: Setting, tools: readonly ToolUse[], width: number, perRow: number): Table {
   const { type } = setting.format;
-  const one = [{ share: 2 }, { share: 1.3 }] as const;
-  const widths = shareWidth(width, [...one, { fixed: mm(23) }, ...one, { fixed: mm(18) }]);
-  const heads = ['Tool', 'Size', 'Steps', 'Tool', 'Size', 'Steps'];
-  const cellsOf = (t: ToolUse | undefined): Span[][] =>
-    t === undefined
-      ? [[], [], []]
-      : [
-          [span(capitalised(t.name), type.table, 'semibold')],
-          [span(t.detail, type.table)],
-          [span(stepList(t.steps), type.small)],
-        ];
-  const rows = Array.from({ length: Math.ceil(tools.length / 2) }, (_, i) => ({
-    cells: [...cellsOf(tools[2 * i]), ...cellsOf(tools[2 * i + 1])],
+  const one = perRow > 2 ? [{ share: 1 }, { fixed: mm(15) }] : [{ share: 2 }, { share: 1.3 }, { fixed: mm(19) }];
+  const heads = perRow > 2 ? ['Tool', 'Steps'] : ['Tool', 'Size', 'Steps'];
+  const columns = Array.from({ length: perRow }, () => one).flat();
+  const widths = shareWidth(width, columns);
+  const cellsOf = (tool: ToolUse | undefined): Span[][] => {
+    if (tool === undefined) return heads.map(() => []);
+    const name = span(capitalised(tool.name), type.table, 'semibold');
+    const steps = [span(stepList(tool.steps), type.small)];
+    if (perRow <= 2) return [[name], [span(tool.detail, type.table)], steps];
+    // In the narrow column a size is left out that the name says already.
+    const size = tool.detail === '' || tool.name.includes(tool.detail) ? [] : [span(` ${tool.detail}`, type.small)];
+    return [[name, ...size], steps];
+  };
+  const rows = Array.from({ length: Math.ceil(tools.length / perRow) }, (_, row) => ({
+    cells: Array.from({ length: perRow }, (_, i) => cellsOf(tools[row * perRow + i])).flat(),
   }));
   return layTable(
     setting,
-    heads.map((head, i): Column => ({ head, width: widths[i] ?? 0 })),
+    columns.map((_, i): Column => ({ head: heads[i % heads.length] ?? '', width: widths[i] ?? 0 })),
     rows,
     { size: type.table, headSize: type.small },
   );
@@ -342,13 +324,4 @@ function controlBlock(setting: Setting, shop: ResolvedShop, document: Document, 
     );
   }
   return stack(blocks, mm(0.6));
-}
-
-function sentence(text: string): string {
-  const t = capitalised(text.trim());
-  return /[.!?]$/u.test(t) ? t : `${t}.`;
-}
-
-export function sourceText(source: SourceNote): string {
-  return [source.document, source.edition, source.place].filter((t) => t !== undefined).join(', ');
 }

@@ -178,8 +178,3 @@ export function overlay(...blocks: readonly Block[]): Block {
     nodes: blocks.flatMap((b) => b.nodes),
   };
 }
-
-/** The same block with its nodes gathered under one element. */
-export function within(tag: Tag, block: Block): Block {
-  return { ...block, nodes: [node(tag, [], block.nodes)] };
-}

@@ -129,6 +129,7 @@ function stageChunks(shop: ResolvedShop, faces: Faces, format: Format, variant: 
       block: stageHeading(settingFor(faces, format, stage.range, report), stage),
       gap: STAGE_GAP,
       keepWithNext: true,
+      bookmark: `Stage ${stage.number}: ${stage.title}`,
       what: `the heading of stage ${stage.number}`,
       range: stage.range,
     };

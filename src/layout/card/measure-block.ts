@@ -3,27 +3,27 @@
 import type { Measure } from '../../resolve/types.ts';
 import { capitalised } from '../../resolve/words.ts';
 import { boxRow } from './blanks.ts';
+import { type Arrangement, chooseLowest } from './choose.ts';
 import { type Block, mm, node, overlay, shift, stack } from './items.ts';
 import { setProse } from './prose.ts';
 import { paragraph, type Setting, span } from './setting.ts';
+import { sourceText } from './source-text.ts';
+
+/** Widths of the words beside the blanks, the preferred one first. */
+const LEFT_WIDTHS = [mm(66), mm(48)];
+const LEAST_BLANKS = mm(40);
+const GAP = mm(5);
 
 export function measureBlock(setting: Setting, measure: Measure, width: number): Block {
   const { type } = setting.format;
-  const wide = width > mm(120);
-  const left = wide ? mm(66) : width;
-  const what = paragraph(setting, [span(capitalised(measure.what), type.step, 'semibold')], left);
-  const limit = paragraph(setting, [span(noBreak(measure.limitText), type.value, 'bold')], left, { lead: mm(8.5) });
-  const tool = paragraph(
-    setting,
-    [span('With ', type.small, 'semibold', 'soft'), span(measure.toolName, type.table)],
-    left,
-  );
-  const words = stack([what, limit, tool], mm(0.2));
-  const blanksWidth = wide ? width - left - mm(5) : width;
-  const label = paragraph(setting, [span(capitalised(measure.record ?? 'measured'), type.small, 'bold')], blanksWidth);
-  const boxes = boxRow(setting, measure.at, measure.unit, blanksWidth);
-  const blanks = stack([label, boxes], mm(0.8));
-  const upper = wide ? overlay(words, shift(blanks, left + mm(5), 0)) : stack([words, blanks], mm(1.5));
+  const upper = chooseLowest(setting, [
+    ...LEFT_WIDTHS.filter((left) => width - left - GAP >= LEAST_BLANKS).map(
+      (left): Arrangement =>
+        (trial) =>
+          overlay(limitWords(trial, measure, left), shift(blanks(trial, measure, width - left - GAP), left + GAP, 0)),
+    ),
+    (trial) => stack([limitWords(trial, measure, width), blanks(trial, measure, width)], mm(1.5)),
+  ]);
   const out = setProse(setting, measure.ifOut, type.table, width, {
     lead: [span('If out of limit: ', type.table, 'bold')],
   });
@@ -33,15 +33,7 @@ export function measureBlock(setting: Setting, measure: Measure, width: number):
       : [
           paragraph(
             setting,
-            [
-              span('From ', type.small, 'semibold', 'soft'),
-              span(
-                [measure.source.document, measure.source.edition, measure.source.place]
-                  .filter((t) => t !== undefined)
-                  .join(', '),
-                type.small,
-              ),
-            ],
+            [span('From ', type.small, 'semibold', 'soft'), span(sourceText(measure.source), type.small)],
             width,
           ),
         ];
@@ -56,6 +48,30 @@ export function measureBlock(setting: Setting, measure: Measure, width: number):
     ],
     nodes: [node('Div', [], inner.nodes)],
   };
+}
+
+/** What is measured, the limit in the largest type, and with what. */
+function limitWords(setting: Setting, measure: Measure, width: number): Block {
+  const { type } = setting.format;
+  return stack(
+    [
+      paragraph(setting, [span(capitalised(measure.what), type.step, 'semibold')], width),
+      paragraph(setting, [span(noBreak(measure.limitText), type.value, 'bold')], width, { lead: mm(8.5) }),
+      paragraph(setting, [span('With ', type.small, 'semibold', 'soft'), span(measure.toolName, type.table)], width),
+    ],
+    mm(0.2),
+  );
+}
+
+function blanks(setting: Setting, measure: Measure, width: number): Block {
+  const { small } = setting.format.type;
+  return stack(
+    [
+      paragraph(setting, [span(capitalised(measure.record ?? 'measured'), small, 'bold')], width),
+      boxRow(setting, measure.at, measure.unit, width),
+    ],
+    mm(0.8),
+  );
 }
 
 function noBreak(text: string): string {

@@ -1,8 +1,9 @@
 /** One step with everything that belongs to it: warnings above, number and tick box in the gutter, blocks below. Never parted. */
 
 import type { JointPlan, Step } from '../../resolve/types.ts';
-import { factsBlock } from './facts.ts';
-import { leading, textWidthOf } from './format.ts';
+import { chooseLowest } from './choose.ts';
+import { type FactNames, factsColumn, factsGrid } from './facts.ts';
+import { columnsWidth, isWide, leading, textWidthOf } from './format.ts';
 import { type Block, mm, node, overlay, shift, stack } from './items.ts';
 import { measureBlock } from './measure-block.ts';
 import { setProse } from './prose.ts';
@@ -18,6 +19,11 @@ export interface StepScene {
 
 /** Side of the tick box: 5 mm takes a grease pencil. */
 const TICK = mm(5);
+/** Longer lines are hard to follow back to their start. */
+const LONGEST_LINE = mm(124);
+/** Least width of the words beside a figure. */
+const LEAST_WORDS = mm(50);
+const WORDS_GAP = mm(1.2);
 
 export function stepBlock(setting: Setting, step: Step, scene: StepScene): Block {
   const { format } = setting;
@@ -36,9 +42,10 @@ export function stepBlock(setting: Setting, step: Step, scene: StepScene): Block
   const blocks: Block[] = [
     upper,
     ...(tightened === undefined ? [] : [torqueBlock(setting, tightened, column)]),
+    // A reading is taken when the wait is over.
+    ...(step.wait === undefined ? [] : [waitBlock(setting, step.wait, column)]),
     ...step.measures.map((m) => measureBlock(setting, m, column)),
     ...(step.records.length === 0 ? [] : [recordsBlock(setting, step.records, column)]),
-    ...(step.wait === undefined ? [] : [waitBlock(setting, step.wait, column)]),
     ...(step.witness === undefined ? [] : [witnessBlock(setting, step.witness, column)]),
     ...(step.hold === undefined ? [] : [holdBlock(setting, step.hold, column)]),
   ];
@@ -51,8 +58,8 @@ export function stepBlock(setting: Setting, step: Step, scene: StepScene): Block
 }
 
 /**
- * Text, note and what the step takes. On wide cards the figure of a joint that comes apart stands at the right; else, if anything
- * is taken, a column of its own does.
+ * Text, note and what the step takes. A short list stands in the last column beside the words; a longer one below them, over all
+ * columns, when that is lower. The figure of a joint that comes apart stands at the right where it fits.
  */
 function upperBlock(
   setting: Setting,
@@ -64,33 +71,53 @@ function upperBlock(
 ): Block {
   const { format } = setting;
   const column = textWidthOf(format) - format.gutter;
-  const wide = format.side > 0;
+  const names: FactNames = { tool: scene.tool, shownElsewhere };
+  const words = (s: Setting, width: number): Block => wordsBlock(s, step, loosened, Math.min(width, LONGEST_LINE));
   const figure = loosened !== undefined && drawn ? loosenFigure(loosened, column) : undefined;
-  const figureBeside = wide && figure !== undefined && column - figure.width - format.sideGap >= mm(60);
-  const taken = (width: number): Block | undefined =>
-    factsBlock(setting, step, { tool: scene.tool, shownElsewhere }, width);
-  const aside = wide && !figureBeside ? taken(format.side) : undefined;
-  const width = figureBeside
-    ? column - figure.width - format.sideGap
-    : aside !== undefined
-      ? column - format.side - format.sideGap
-      : column;
-  const lineWidth = Math.min(width, mm(124));
-  const words: Block[] = [setProse(setting, step.text, format.type.step, lineWidth)];
+  if (figure === undefined) return wordsWithFacts(setting, words, step, names);
+  const rest = column - figure.width - format.columnGap;
+  return chooseLowest(setting, [
+    ...(rest < LEAST_WORDS
+      ? []
+      : [
+          (s: Setting) =>
+            overlay(
+              stack([words(s, rest), factsColumn(s, step, names, rest)], WORDS_GAP),
+              shift(figure.block, column - figure.width, 0),
+            ),
+        ]),
+    (s) => stack([wordsWithFacts(s, words, step, names), shift(figure.block, (column - figure.width) / 2, 0)], mm(2)),
+  ]);
+}
+
+function wordsWithFacts(
+  setting: Setting,
+  words: (setting: Setting, width: number) => Block,
+  step: Step,
+  names: FactNames,
+): Block {
+  const { format } = setting;
+  const column = textWidthOf(format) - format.gutter;
+  const below = (s: Setting): Block => stack([words(s, column), factsGrid(s, step, names)], WORDS_GAP);
+  if (!isWide(format)) return below(setting);
+  const own = columnsWidth(format);
+  const beside = (s: Setting): Block => {
+    const facts = factsColumn(s, step, names, own);
+    const text = words(s, facts.height === 0 ? column : column - own - format.columnGap);
+    return overlay(text, shift(facts, column - own, 0));
+  };
+  return chooseLowest(setting, [beside, below], mm(2));
+}
+
+/** What is to be done, the note, and what is loosened. */
+function wordsBlock(setting: Setting, step: Step, loosened: JointPlan | undefined, width: number): Block {
+  const { type } = setting.format;
+  const blocks = [setProse(setting, step.text, type.step, width)];
   if (step.note !== undefined) {
-    words.push(
-      setProse(setting, step.note, format.type.table, lineWidth, {
-        lead: [span('Note: ', format.type.table, 'semibold')],
-      }),
-    );
+    blocks.push(setProse(setting, step.note, type.table, width, { lead: [span('Note: ', type.table, 'semibold')] }));
   }
-  if (loosened !== undefined) words.push(loosenWords(setting, loosened, lineWidth));
-  const below = aside === undefined ? taken(width) : undefined;
-  if (below !== undefined) words.push(below);
-  const text = stack(words, mm(1.2));
-  if (figureBeside) return overlay(text, shift(figure.block, column - figure.width, 0));
-  const upper = aside === undefined ? text : overlay(text, shift(aside, column - format.side, 0));
-  return figure === undefined ? upper : stack([upper, shift(figure.block, (column - figure.width) / 2, 0)], mm(2));
+  if (loosened !== undefined) blocks.push(loosenWords(setting, loosened, width));
+  return stack(blocks, WORDS_GAP);
 }
 
 /** Number in bold, on the line of the text's first line, and the tick box under it. */

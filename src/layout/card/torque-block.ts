@@ -4,39 +4,27 @@ import type { JointPlan } from '../../resolve/types.ts';
 import { capitalised } from '../../resolve/words.ts';
 import { formatNumber, formatQuantity } from '../../units/index.ts';
 import { type Drawing, patternFigure, patternWidthMm } from '../drawing/index.ts';
+import { type Arrangement, chooseLowest } from './choose.ts';
+import { isWide } from './format.ts';
 import { type Block, mm, node, overlay, PT_PER_MM, shift, stack } from './items.ts';
 import { tableOf } from './paginate.ts';
 import { paragraph, type Setting, span, widthOfSpans } from './setting.ts';
+import { sourceText } from './source-text.ts';
 import { type Column, layTable, tableWidth } from './table.ts';
 
 const GAP = mm(4);
 /** Least width of the words beside a figure. */
-const LEAST_WORDS = mm(48);
+const LEAST_WORDS = mm(46);
+/** Least width of the order in words beside the table. */
+const LEAST_ORDER = mm(32);
 
+/** Figure at the right where the width allows it, words and rounds beside or above it: the lowest of the arrangements that fit. */
 export function torqueBlock(setting: Setting, joint: JointPlan, width: number): Block {
-  const rounds = roundsTable(setting, joint);
-  const wanted = patternWidthMm(joint);
-  const most = width / PT_PER_MM;
-  const figureWidth = Math.min(wanted, most);
-  const drawing = figureOf(joint, figureWidth);
-  const fw = figureWidth * PT_PER_MM;
-  const figure = figureBlock(drawing);
-  const rest = width - fw - GAP;
-  let body: Block;
-  if (rest >= LEAST_WORDS + GAP + rounds.width) {
-    const words = wordsBlock(setting, joint, rest - GAP - rounds.width);
-    body = overlay(words, shift(rounds.block, rest - rounds.width, mm(1)), shift(figure, width - fw, 0));
-  } else if (rest >= Math.max(LEAST_WORDS, rounds.width)) {
-    body = overlay(stack([wordsBlock(setting, joint, rest), rounds.block], mm(3)), shift(figure, width - fw, 0));
-  } else if (width >= LEAST_WORDS + GAP + rounds.width) {
-    const words = wordsBlock(setting, joint, width - GAP - rounds.width);
-    body = stack(
-      [overlay(words, shift(rounds.block, width - rounds.width, mm(1))), shift(figure, (width - fw) / 2, 0)],
-      mm(3),
-    );
-  } else {
-    body = stack([wordsBlock(setting, joint, width), rounds.block, shift(figure, (width - fw) / 2, 0)], mm(3));
-  }
+  const body = chooseLowest(setting, [
+    ...arrangements(setting, joint, width, true),
+    // On small paper the dimensions give way where that makes the block lower: order and torque are what the card is for.
+    ...(isWide(setting.format) ? [] : arrangements(setting, joint, width, false)),
+  ]);
   const inner = shift(body, 0, mm(2));
   const height = body.height + mm(3.5);
   return {
@@ -48,6 +36,47 @@ export function torqueBlock(setting: Setting, joint: JointPlan, width: number): 
     ],
     nodes: [node('Div', [], inner.nodes)],
   };
+}
+
+/** In order of preference; there is always one. */
+function arrangements(setting: Setting, joint: JointPlan, width: number, dimensions: boolean): Arrangement[] {
+  const rounds = roundsTable(setting, joint);
+  const figureWidth = Math.min(figureWidthMm(joint, dimensions), width / PT_PER_MM);
+  const fw = figureWidth * PT_PER_MM;
+  const figure = figureBlock(figureOf(joint, figureWidth, { dimensions, loosen: false }));
+  const rest = width - fw - GAP;
+  const figureRight = shift(figure, width - fw, 0);
+  const figureBelow = shift(figure, (width - fw) / 2, 0);
+  /** The table with the order in words below it. */
+  const tableOver = (s: Setting, w: number): Block => stack([rounds.block, orderWords(s, joint, w)], mm(1.2));
+  /** The table with the order in words beside it. */
+  const tableBeside = (s: Setting, w: number): Block =>
+    overlay(rounds.block, shift(orderWords(s, joint, w - rounds.width - GAP), rounds.width + GAP, 0));
+  const found: Arrangement[] = [];
+  const spare = rest - LEAST_WORDS - GAP;
+  if (spare >= rounds.width) {
+    // What is left beside the words goes to the table's column, up to the measure of a short line.
+    const column = Math.min(Math.max(rounds.width, rest * 0.5), spare);
+    const words = (s: Setting): Block => wordsBlock(s, joint, rest - column - GAP);
+    found.push((s) => overlay(words(s), shift(tableOver(s, column), rest - column, mm(1)), figureRight));
+  }
+  if (rest >= Math.max(LEAST_WORDS, rounds.width)) {
+    found.push((s) => overlay(stack([wordsBlock(s, joint, rest), tableOver(s, rest)], mm(2)), figureRight));
+    found.push((s) => stack([wordsBlock(s, joint, width), overlay(tableOver(s, rest), figureRight)], mm(2)));
+  }
+  if (rest >= rounds.width + GAP + LEAST_ORDER) {
+    found.push((s) => overlay(stack([wordsBlock(s, joint, rest), tableBeside(s, rest)], mm(2)), figureRight));
+  }
+  if (width >= LEAST_WORDS + GAP + rounds.width) {
+    const left = width - GAP - rounds.width;
+    const table = (s: Setting): Block => shift(tableOver(s, rounds.width), width - rounds.width, mm(1));
+    found.push((s) => stack([overlay(wordsBlock(s, joint, left), table(s)), figureBelow], mm(2)));
+  }
+  if (width >= rounds.width + GAP + LEAST_ORDER) {
+    found.push((s) => stack([wordsBlock(s, joint, width), tableBeside(s, width), figureBelow], mm(2)));
+  }
+  found.push((s) => stack([wordsBlock(s, joint, width), tableOver(s, width), figureBelow], mm(2)));
+  return found;
 }
 
 function figureBlock(drawing: Drawing): Block {
@@ -65,13 +94,26 @@ function figureBlock(drawing: Drawing): Block {
 /** Joints are drawn once a width, however many cards and steps show them. */
 const figures = new WeakMap<JointPlan, Map<string, Drawing>>();
 
-function figureOf(joint: JointPlan, widthMm: number, loosen = false): Drawing {
+/** The width that suits a joint, found by trying: kept with its drawings. */
+const widths = new WeakMap<JointPlan, Map<boolean, number>>();
+
+function figureWidthMm(joint: JointPlan, dimensions: boolean): number {
+  const known = widths.get(joint) ?? new Map<boolean, number>();
+  widths.set(joint, known);
+  const found = known.get(dimensions) ?? patternWidthMm(joint, { dimensions });
+  known.set(dimensions, found);
+  return found;
+}
+
+function figureOf(
+  joint: JointPlan,
+  widthMm: number,
+  options: { readonly dimensions: boolean; readonly loosen: boolean },
+): Drawing {
   const known = figures.get(joint) ?? new Map<string, Drawing>();
   figures.set(joint, known);
-  const key = `${widthMm} ${loosen}`;
-  const found = known.get(key);
-  if (found !== undefined) return found;
-  const drawing = patternFigure(joint, { widthMm, loosen, dimensions: !loosen });
+  const key = `${widthMm} ${options.dimensions} ${options.loosen}`;
+  const drawing = known.get(key) ?? patternFigure(joint, { widthMm, ...options });
   known.set(key, drawing);
   return drawing;
 }
@@ -113,21 +155,19 @@ function wordsBlock(setting: Setting, joint: JointPlan, width: number): Block {
             width,
           ),
         ];
-  const order = paragraph(
-    setting,
-    [span('Order ', type.small, 'semibold', 'soft'), span(joint.sequence.rule, type.small)],
-    width,
-  );
   const origin = paragraph(
     setting,
-    [span('From ', type.small, 'semibold', 'soft'), span(originOf(joint), type.small)],
+    [
+      span(joint.origin === 'computed' ? 'Computed ' : 'From ', type.small, 'semibold', 'soft'),
+      span(originOf(joint), type.small),
+    ],
     width,
   );
   const note =
     joint.note === undefined
       ? []
       : [paragraph(setting, [span('Note ', type.small, 'semibold', 'soft'), span(joint.note, type.small)], width)];
-  return stack([value, fastener, condition, wrench, ...socket, order, origin, ...note], mm(0.8));
+  return stack([value, fastener, condition, wrench, ...socket, origin, ...note], mm(0.8));
 }
 
 function conditionSpans(joint: JointPlan, size: number) {
@@ -141,10 +181,9 @@ function originOf(joint: JointPlan): string {
   const source = joint.source;
   if (joint.origin === 'computed') {
     const percent = Number((joint.preloadShare * 100).toFixed(1));
-    return `computed by the shop, not the maker's: ${percent}\u00a0% of ${joint.result.preloadBasis} load`;
+    return `by the shop, not the maker's: ${percent}\u00a0% of ${joint.result.preloadBasis} load`;
   }
-  if (source === undefined) return 'stated by the shop';
-  return [source.document, source.edition, source.place].filter((t) => t !== undefined).join(', ');
+  return source === undefined ? 'the shop' : sourceText(source);
 }
 
 function roundsTable(setting: Setting, joint: JointPlan): { readonly block: Block; readonly width: number } {
@@ -178,26 +217,25 @@ function roundsTable(setting: Setting, joint: JointPlan): { readonly block: Bloc
     { size: type.table, headSize: type.small, rowHeight },
   );
   const width = tableWidth(columns);
-  return { block: stack([tableOf([table.head, ...table.rows]), passWords(setting, joint, width)], mm(1)), width };
+  return { block: tableOf([table.head, ...table.rows]), width };
 }
 
-/** Which rounds go in order and which from neighbour to neighbour. */
-function passWords(setting: Setting, joint: JointPlan, width: number): Block {
+/** Which rounds go in order and which from neighbour to neighbour, and how the order comes about. */
+function orderWords(setting: Setting, joint: JointPlan, width: number): Block {
   const inOrder = joint.rounds.filter((r) => r.pass === 'sequence').map((r) => r.number);
   const circular = joint.rounds.filter((r) => r.pass === 'circular').map((r) => r.number);
-  const small = setting.format.type.small;
+  const { small } = setting.format.type;
+  const rounds = (numbers: readonly number[]): string =>
+    `${numbers.length === 1 ? 'Round' : 'Rounds'}\u00a0${rangeText(numbers)}`;
   const lines = [
-    ...(inOrder.length === 0
-      ? []
-      : [`${inOrder.length === 1 ? 'Round' : 'Rounds'}\u00a0${rangeText(inOrder)}: in order`]),
+    ...(inOrder.length === 0 ? [] : [[span(`${rounds(inOrder)}: in order`, small)]]),
     ...(circular.length === 0
       ? []
-      : [
-          `${circular.length === 1 ? 'Round' : 'Rounds'}\u00a0${rangeText(circular)}: neighbour to neighbour, until no nut or screw turns`,
-        ]),
+      : [[span(`${rounds(circular)}: neighbour to neighbour, until no nut or screw turns`, small)]]),
+    [span('Order ', small, 'semibold', 'soft'), span(joint.sequence.rule, small)],
   ];
   return stack(
-    lines.map((text) => paragraph(setting, [span(text, small)], width)),
+    lines.map((spans) => paragraph(setting, spans, width)),
     mm(0.3),
   );
 }
@@ -234,6 +272,9 @@ export function loosenFigure(
   most: number,
 ): { readonly block: Block; readonly width: number } | undefined {
   if (joint.count < 3) return undefined;
-  const widthMm = Math.min(patternWidthMm(joint, { dimensions: false }), most / PT_PER_MM);
-  return { block: figureBlock(figureOf(joint, widthMm, true)), width: widthMm * PT_PER_MM };
+  const widthMm = Math.min(figureWidthMm(joint, false), most / PT_PER_MM);
+  return {
+    block: figureBlock(figureOf(joint, widthMm, { dimensions: false, loosen: true })),
+    width: widthMm * PT_PER_MM,
+  };
 }

@@ -45,7 +45,7 @@ export function patternWidthMm(joint: JointPlan, options: { readonly dimensions?
 /** Widths from 52 mm (a few bolts) to 104 mm (a flange of 48). */
 export function suitableWidth(spec: PatternSpec): number {
   for (const width of [...(spec.dimensions === false ? [46] : []), 52, 58, 64, 70, 78, 86, 94, 104]) {
-    const found = fit(spec, figureStyle(spec.holes.length, ORDER_TYPE), width, width * 1.15);
+    const found = bodyFitting(spec, figureStyle(spec.holes.length, ORDER_TYPE), width, width * 1.15);
     if (found.numbered && found.clear) return width;
   }
   return 94;
@@ -55,7 +55,7 @@ export function drawPattern(spec: PatternSpec, options: PatternFigureOptions): D
   const width = Math.max(30, Math.min(400, options.widthMm));
   const style = figureStyle(spec.holes.length, Math.max(LEAST_TYPE, options.textHeightMm ?? ORDER_TYPE));
   const shown = options.dimensions === false ? { ...spec, dimensions: false } : spec;
-  const fitted = fit(shown, style, width, options.heightMm ?? width * 1.15);
+  const fitted = bodyFitting(shown, style, width, options.heightMm ?? width * 1.15);
   const bounds = boundsOf(fitted.marks);
   const shiftX = width / 2 - (bounds.left + bounds.right) / 2;
   const marks: Primitive[] = [];
@@ -77,7 +77,7 @@ interface Fitted {
 }
 
 /** Finds the scale at which the body fills the width; small symbols without numbers when the bolts stand too close for that. */
-function fit(spec: PatternSpec, style: FigureStyle, width: number, height: number): Fitted {
+function bodyFitting(spec: PatternSpec, style: FigureStyle, width: number, height: number): Fitted {
   const numbered = tryScale(spec, style, width, height, true);
   if (numbered !== undefined) return numbered;
   for (let symbol = style.symbol; symbol > 0.5; symbol *= 0.8) {

@@ -7,7 +7,7 @@ export function wrapText(text: string, size: number, width: number): string[] {
   const lines: string[] = [];
   let line = '';
   for (const word of text.split(/[ \n\t]+/u).filter((w) => w !== '')) {
-    for (const part of fit(word, size, width)) {
+    for (const part of partsThatFit(word, size, width)) {
       const longer = line === '' ? part : `${line} ${part}`;
       if (line !== '' && textWidth(longer, size) > width) {
         lines.push(line);
@@ -19,7 +19,7 @@ export function wrapText(text: string, size: number, width: number): string[] {
   return lines;
 }
 
-function fit(word: string, size: number, width: number): string[] {
+function partsThatFit(word: string, size: number, width: number): string[] {
   if (textWidth(word, size) <= width) return [word];
   const parts: string[] = [];
   let part = '';

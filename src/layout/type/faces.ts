@@ -12,9 +12,16 @@ export interface Face {
   readonly name: FaceName;
   readonly font: Font;
   readonly words: WordCache;
+  /** Widths of the same words in thousandths of an em: a run of glyphs adds its advances up anew at every question. */
+  readonly widths: Map<string, number>;
+  /** It has a glyph for each of `PLAIN_SIGNS`. */
+  readonly plain: boolean;
 }
 
 export type Faces = Readonly<Record<FaceName, Face>>;
+
+/** Signs of everyday text besides letters and digits of ASCII, none of which changes when a text is normalised. */
+export const PLAIN_SIGNS = '\u00a0\u00b0\u00b1\u00b7\u00d7\u2013\u2014\u2018\u2019';
 
 /** A cache is emptied before it holds more words than this: a watching server must not grow without end. */
 const MOST_WORDS = 20_000;
@@ -52,7 +59,10 @@ export function parseFaces(files: FontFiles): Faces {
 function parseFace(name: FaceName, bytes: Uint8Array): Face {
   const font = create(bytes);
   settleCodePoints(font);
-  return { name, font, words: Object.create(null) as WordCache };
+  const signs = [...PLAIN_SIGNS].map((c) => c.codePointAt(0) ?? 0);
+  for (let codePoint = 0x20; codePoint < 0x7f; codePoint++) signs.push(codePoint);
+  const plain = signs.every((codePoint) => font.hasGlyphForCodePoint(codePoint));
+  return { name, font, words: Object.create(null) as WordCache, widths: new Map(), plain };
 }
 
 /**
@@ -105,10 +115,18 @@ export function widthOf(face: Face, text: string, size: number): number {
   while (from < text.length) {
     const space = text.indexOf(' ', from);
     const to = space < 0 ? text.length : space + 1;
-    sum += shapeWord(face, text.slice(from, to)).advanceWidth;
+    sum += wordWidth(face, from === 0 && to === text.length ? text : text.slice(from, to));
     from = to;
   }
   return (sum * size) / 1000;
+}
+
+function wordWidth(face: Face, word: string): number {
+  const known = face.widths.get(word);
+  if (known !== undefined) return known;
+  const width = shapeWord(face, word).advanceWidth;
+  face.widths.set(word, width);
+  return width;
 }
 
 /** Empties caches that have grown too large. Called between documents, never within one. */
@@ -116,5 +134,6 @@ export function limitWords(faces: Faces): void {
   for (const face of Object.values(faces)) {
     const words = Object.keys(face.words);
     if (words.length > MOST_WORDS) for (const word of words) delete face.words[word];
+    if (face.widths.size > MOST_WORDS) face.widths.clear();
   }
 }

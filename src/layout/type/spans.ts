@@ -1,6 +1,6 @@
 /** Text in several weights, cut into pieces that each lie in one face. */
 
-import type { Face, Faces } from './faces.ts';
+import { type Face, type Faces, PLAIN_SIGNS } from './faces.ts';
 
 export type Weight = 'regular' | 'semibold' | 'bold';
 
@@ -40,12 +40,18 @@ const SHAPELESS = /[\u00ad\u200b-\u200d\u2060\ufeff]/gu;
 /** Control and direction characters: some face may have an empty glyph for them, yet what they do to a line cannot be seen. */
 const UNSEEN = /[\p{Cc}\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069]/u;
 
+/** Text that needs no look at single characters, in a face that has the plain signs. */
+const PLAIN = new RegExp(`^[\\n\\t\\x20-\\x7e${PLAIN_SIGNS}]*$`, 'u');
+
 /**
  * Cuts a span where the face must change. Signs that the text face lacks come from the fallback face of like weight; those that no
  * face has are reported and replaced. An accent goes with the letter before it where that letter's face has it.
  */
 export function cutByFace(faces: Faces, span: Span, problems: TextProblems): Piece[] {
   const main = faces[span.weight];
+  if (main.plain && PLAIN.test(span.text)) {
+    return span.text === '' ? [] : [{ text: span.text, face: main, size: span.size, ink: span.ink }];
+  }
   const other = span.weight === 'regular' ? faces.fallback : faces.fallbackBold;
   const pieces: { text: string; face: Face }[] = [];
   for (const character of normalise(span.text)) {

@@ -6,7 +6,7 @@ import { limitWords, loadFaces } from '../../layout/type/index.ts';
 import type { Bench, ResolvedShop } from '../../resolve/types.ts';
 import { type Brush, paintBlock } from './paint-blocks.ts';
 import { paintCardSides } from './paint-card.ts';
-import { bytesOf, newPdf } from './pdfkit-document.ts';
+import { type Bookmark, bookmark, bytesOf, newPdf } from './pdfkit-document.ts';
 
 export async function paintBinder(shop: ResolvedShop, bench: Bench, cards: readonly CardLayout[]): Promise<Uint8Array> {
   const faces = loadFaces();
@@ -28,12 +28,18 @@ export async function paintBinder(shop: ResolvedShop, bench: Bench, cards: reado
     const root = pdf.struct('Document', {});
     pdf.addStructure(root);
     const brush: Brush = { pdf, faces, root };
+    let parent: Bookmark = pdf.outline;
     for (const entry of layout.entries) {
       if (entry.kind === 'card') {
-        paintCardSides(brush, entry.card);
+        const { card } = entry;
+        const over = parent;
+        paintCardSides(brush, card, () =>
+          card.variantLabel === '' ? over : bookmark(pdf, over, card.variantLabel, 0),
+        );
         continue;
       }
       pdf.addPage({ size: [layout.width, layout.height], margin: 0 });
+      if (entry.title !== '') parent = bookmark(pdf, pdf.outline, entry.title, 0);
       for (const placed of entry.blocks) paintBlock(brush, placed);
     }
     root.end();

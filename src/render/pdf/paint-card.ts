@@ -4,7 +4,7 @@ import type { CardLayout } from '../../layout/card/index.ts';
 import { type Faces, limitWords, loadFaces } from '../../layout/type/index.ts';
 import type { ResolvedShop } from '../../resolve/types.ts';
 import { type Brush, paintAsArtifact, paintBlock } from './paint-blocks.ts';
-import { bytesOf, newPdf } from './pdfkit-document.ts';
+import { type Bookmark, bookmark, bytesOf, newPdf } from './pdfkit-document.ts';
 
 export async function paintCard(card: CardLayout, shop: ResolvedShop): Promise<Uint8Array> {
   const faces: Faces = loadFaces();
@@ -22,22 +22,30 @@ export async function paintCard(card: CardLayout, shop: ResolvedShop): Promise<U
     const root = pdf.struct('Document', {});
     pdf.addStructure(root);
     const brush: Brush = { pdf, faces, root };
-    paintCardSides(brush, card);
+    paintCardSides(brush, card, () => pdf.outline);
     root.end();
   });
 }
 
-/** Adds the card's sides as pages of a document. */
-export function paintCardSides(brush: Brush, card: CardLayout): void {
+/**
+ * Adds the card's sides as pages of a document, and its stages as bookmarks. `parentOf` is asked for the entry above them when the
+ * card's first page is there for it to lead to.
+ */
+export function paintCardSides(brush: Brush, card: CardLayout, parentOf: () => Bookmark): void {
   const { pdf, root } = brush;
   const part = pdf.struct('Sect', {});
   root.add(part);
   const inner: Brush = { ...brush, root: part };
+  let parent: Bookmark | undefined;
   for (const side of card.sides) {
     pdf.addPage({ size: [card.width, card.height], margin: 0 });
+    parent ??= parentOf();
     if (side.number === 1) paintBlock(inner, side.header);
     else paintAsArtifact(inner, side.header);
-    for (const placed of side.body) paintBlock(inner, placed);
+    for (const placed of side.body) {
+      if (placed.bookmark !== undefined) bookmark(pdf, parent, placed.bookmark, placed.y);
+      paintBlock(inner, placed);
+    }
     if (side.number === 1) paintBlock(inner, side.footer);
     else paintAsArtifact(inner, side.footer);
   }

@@ -9,6 +9,11 @@ export interface StructElement {
   end(): void;
 }
 
+/** An entry in the list of bookmarks; the root has no title. */
+export interface Bookmark {
+  addItem(title: string, options: { top: number; left: number; expanded: boolean }): Bookmark;
+}
+
 export interface StructOptions {
   readonly alt?: string;
   readonly scope?: string;
@@ -17,6 +22,8 @@ export interface StructOptions {
 
 /** What is used of PDFKit, with its true types. */
 export interface Pdf {
+  readonly outline: Bookmark;
+  readonly page: { readonly width: number };
   addPage(options: { size: [number, number]; margin: number }): Pdf;
   registerFont(name: string, font: unknown): Pdf;
   font(name: string): Pdf;
@@ -107,6 +114,12 @@ export function useFace(pdf: Pdf, face: Face): void {
   pdf.font(face.name);
   const { _font: current } = pdf as unknown as WithCache;
   if (current.layoutCache !== face.words) current.layoutCache = face.words;
+}
+
+/** Adds a bookmark that leads to `y` pt below the top of the current page, at the zoom the reader has. */
+export function bookmark(pdf: Pdf, parent: Bookmark, title: string, y: number): Bookmark {
+  // PDFKit takes `left` from the right edge.
+  return parent.addItem(title, { top: Math.max(0, y - 12), left: pdf.page.width, expanded: false });
 }
 
 export type { FaceName };
