@@ -4,8 +4,9 @@ import type { Measure } from '../../resolve/types.ts';
 import { capitalised } from '../../resolve/words.ts';
 import { boxRow } from './blanks.ts';
 import { type Arrangement, chooseLowest } from './choose.ts';
-import { type Block, mm, node, overlay, shift, stack } from './items.ts';
+import { type Block, mm, overlay, shift, stack } from './items.ts';
 import { setProse } from './prose.ts';
+import { ruled } from './ruled.ts';
 import { paragraph, type Setting, span } from './setting.ts';
 import { sourceText } from './source-text.ts';
 
@@ -37,17 +38,7 @@ export function measureBlock(setting: Setting, measure: Measure, width: number):
             width,
           ),
         ];
-  const inner = shift(stack([upper, out, ...source], mm(1.2)), 0, mm(1.8));
-  const height = inner.height + mm(3.4);
-  return {
-    height,
-    decoration: [
-      { kind: 'line', x1: 0, y1: 0, x2: width, y2: 0, width: 0.75, ink: 'rule' },
-      { kind: 'line', x1: 0, y1: height, x2: width, y2: height, width: 0.75, ink: 'rule' },
-      ...inner.decoration,
-    ],
-    nodes: [node('Div', [], inner.nodes)],
-  };
+  return ruled(stack([upper, out, ...source], mm(1.2)), width);
 }
 
 /** What is measured, the limit in the largest type, and with what. */

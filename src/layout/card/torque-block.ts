@@ -8,6 +8,7 @@ import { type Arrangement, chooseLowest } from './choose.ts';
 import { isWide } from './format.ts';
 import { type Block, mm, node, overlay, PT_PER_MM, shift, stack } from './items.ts';
 import { tableOf } from './paginate.ts';
+import { ruled } from './ruled.ts';
 import { paragraph, type Setting, span, widthOfSpans } from './setting.ts';
 import { sourceText } from './source-text.ts';
 import { type Column, layTable, tableWidth } from './table.ts';
@@ -25,17 +26,7 @@ export function torqueBlock(setting: Setting, joint: JointPlan, width: number): 
     // On small paper the dimensions give way where that makes the block lower: order and torque are what the card is for.
     ...(isWide(setting.format) ? [] : arrangements(setting, joint, width, false)),
   ]);
-  const inner = shift(body, 0, mm(2));
-  const height = body.height + mm(3.5);
-  return {
-    height,
-    decoration: [
-      { kind: 'line', x1: 0, y1: 0, x2: width, y2: 0, width: 0.75, ink: 'rule' },
-      { kind: 'line', x1: 0, y1: height, x2: width, y2: height, width: 0.75, ink: 'rule' },
-      ...inner.decoration,
-    ],
-    nodes: [node('Div', [], inner.nodes)],
-  };
+  return ruled(body, width);
 }
 
 /** In order of preference; there is always one. */

@@ -1,6 +1,7 @@
 /** Drawings: marks in mm, and the figures made of them. */
 
 export { boundsOf } from './bounds.ts';
+export { INK_COLOURS } from './inks.ts';
 export { arcPoints } from './paths.ts';
 export { type PatternFigureOptions, patternFigure, patternWidthMm } from './pattern-figure.ts';
 export {

@@ -5,6 +5,7 @@ import {
   arcPoints,
   DASHES_MM,
   type Drawing,
+  INK_COLOURS,
   type Ink,
   type Point,
   type Primitive,
@@ -13,7 +14,6 @@ import {
   type TextMark,
 } from '../../layout/drawing/index.ts';
 import { cutByFace, type Faces, widthOf } from '../../layout/type/index.ts';
-import { DRAWING_INKS } from './ink.ts';
 import { type Pdf, useFace } from './pdfkit-document.ts';
 
 /** Characters without a glyph were reported when the card was laid out. */
@@ -68,12 +68,12 @@ function trace(pdf: Pdf, points: readonly Point[], curved: boolean, closed: bool
 
 function finish(pdf: Pdf, stroke: Stroke, ink: Ink, fill: Ink | undefined): void {
   if (stroke !== 'none') {
-    pdf.lineWidth(STROKE_WIDTH_MM[stroke] * PT_PER_MM).strokeColor(DRAWING_INKS[ink]);
+    pdf.lineWidth(STROKE_WIDTH_MM[stroke] * PT_PER_MM).strokeColor(INK_COLOURS[ink]);
     const dashes = DASHES_MM[stroke];
     // Written as an operator: PDFKit's own call takes one dash and one gap only.
     pdf.addContent(`[${dashes.map((d) => (d * PT_PER_MM).toFixed(2)).join(' ')}] 0 d`);
   }
-  if (fill !== undefined) pdf.fillColor(DRAWING_INKS[fill]);
+  if (fill !== undefined) pdf.fillColor(INK_COLOURS[fill]);
   if (fill !== undefined && stroke !== 'none') pdf.fillAndStroke();
   else if (fill !== undefined) pdf.fill();
   else pdf.stroke();
@@ -85,7 +85,7 @@ function paintText(pdf: Pdf, faces: Faces, mark: TextMark, p: Point): void {
   const widths = pieces.map((piece) => widthOf(piece.face, piece.text, size));
   const width = widths.reduce((sum, w) => sum + w, 0);
   let x = mark.anchor === 'start' ? p.x : mark.anchor === 'end' ? p.x - width : p.x - width / 2;
-  pdf.fillColor(DRAWING_INKS[mark.ink]);
+  pdf.fillColor(INK_COLOURS[mark.ink]);
   pieces.forEach((piece, i) => {
     useFace(pdf, piece.face);
     pdf.fontSize(size).text(piece.text, x, p.y, { lineBreak: false, baseline: 'alphabetic' });

@@ -1,5 +1,6 @@
 /** Paints a drawing as one SVG element. Presentation attributes only: a strict content policy drops style attributes. */
 
+import { INK_COLOURS } from '../../layout/drawing/inks.ts';
 import { arcPoints } from '../../layout/drawing/paths.ts';
 import {
   type BoltTag,
@@ -25,19 +26,7 @@ export interface SvgOptions {
  * Colours as attribute values. Ink is `currentColor`, so that dark themes work; marks whose ground shows through have no fill.
  * Classes let a page's style sheet replace the accent and the ground.
  */
-const INKS: Readonly<Record<Ink, string>> = {
-  ink: 'currentColor',
-  accent: '#0b5563',
-  paper: '#ffffff',
-  tint: '#e8ecec',
-  faint: '#8a9494',
-  'safety-yellow': '#f9c80e',
-  'safety-orange': '#f07f13',
-  'safety-red': '#b8121f',
-  'safety-blue': '#1558a6',
-  black: '#111111',
-  white: '#ffffff',
-};
+const INKS: Readonly<Record<Ink, string>> = { ...INK_COLOURS, ink: 'currentColor' };
 
 const WEIGHTS = { regular: 400, semibold: 600, bold: 700 } as const;
 
