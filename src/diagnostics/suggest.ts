@@ -10,6 +10,8 @@ export function nearest(word: string, names: Iterable<string>): string | undefin
   // Walked twice; an iterator would be used up by the first walk.
   const candidates = [...names];
   const folded = word.toLowerCase();
+  const swapped = candidates.find((c) => isSwapOf(folded, c.toLowerCase()));
+  if (swapped !== undefined) return swapped;
   const limit = Math.max(1, Math.floor(word.length / 3));
   let best: string | undefined;
   let bestDistance = limit + 1;
@@ -22,6 +24,14 @@ export function nearest(word: string, names: Iterable<string>): string | undefin
     }
   }
   return best ?? sharedWords(folded, candidates);
+}
+
+/** Two neighbouring letters exchanged: the commonest slip of the hand, and two edits by the distance. */
+function isSwapOf(a: string, b: string): boolean {
+  if (a.length !== b.length || a === b) return false;
+  let i = 0;
+  while (a[i] === b[i]) i += 1;
+  return a[i] === b[i + 1] && a[i + 1] === b[i] && a.slice(i + 2) === b.slice(i + 2);
 }
 
 /** A renamed entry often keeps a word of its id: `torque-wrench-200` for `torque-wrench-40-200`. */

@@ -30,6 +30,8 @@ export function items<T>(at: At<readonly T[]>): readonly At<T>[] {
 export interface Entry<T> extends At<T> {
   readonly key: string;
   readonly keyRange: Range;
+  /** Keys and ids of what a faulty file holds and could not be read; absent for a sound one. */
+  readonly dropped?: ReadonlySet<string>;
 }
 
 /** The entries of a map in the order of the file. */

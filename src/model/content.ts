@@ -4,6 +4,7 @@ import type { z } from 'zod';
 import { didYouMean, type Range, type Report } from '../diagnostics/index.ts';
 import { type Node, parseYaml, type SourceFile } from '../source/index.ts';
 import { type At, type Entry, entries, field } from './at.ts';
+import type { Salvaged } from './salvage.ts';
 import { readShape } from './shape-faults.ts';
 import { machineShape } from './shapes/machine.ts';
 import { procedureShape, sharedStageShape } from './shapes/procedure.ts';
@@ -18,9 +19,12 @@ export type MachineContent = z.output<typeof machineShape>;
 export type SharedStageContent = z.output<typeof sharedStageShape>;
 export type ProcedureContent = z.output<typeof procedureShape>;
 
-/** A register or folder of entries by id. `unread` says that ids may be missing because of faults already reported. */
+/** A register or folder of entries by id. */
 export interface Register<T> {
   readonly entries: ReadonlyMap<string, Entry<T>>;
+  /** Ids that are there but could not be read: their faults are reported, and references to them are not. */
+  readonly faulty: ReadonlySet<string>;
+  /** Nothing could be read, so that no id can be said to be missing. */
   readonly unread: boolean;
   /** File or folder as shown to the author. */
   readonly file: string;
@@ -66,7 +70,7 @@ export function readContent(files: readonly SourceFile[], shown: string, report:
     return parsed.get(f.file);
   };
 
-  function one<S extends z.ZodType>(name: (typeof REGISTERS)[number], shape: S): At<z.output<S>> | undefined {
+  function one<S extends z.ZodType>(name: (typeof REGISTERS)[number], shape: S): Salvaged<z.output<S>> | undefined {
     const f = byPath.get(name);
     if (f === undefined) {
       // A folder without any content is one fault, reported where it was read.
@@ -81,9 +85,14 @@ export function readContent(files: readonly SourceFile[], shown: string, report:
   }
 
   function register<T>(name: (typeof REGISTERS)[number], shape: z.ZodType<Record<string, T>>): Register<T> {
-    const at = one(name, shape);
-    const list = at === undefined ? [] : entries(at as At<Readonly<Record<string, T>>>);
-    return { entries: new Map(list.map((e) => [e.key, e])), unread: at === undefined, file: `${shown}/${name}` };
+    const read = one(name, shape);
+    const list = read === undefined ? [] : entries(read.at as At<Readonly<Record<string, T>>>);
+    return {
+      entries: new Map(list.map((e) => [e.key, e])),
+      faulty: read?.dropped ?? new Set(),
+      unread: read === undefined,
+      file: `${shown}/${name}`,
+    };
   }
 
   function folder<T>(
@@ -93,14 +102,19 @@ export function readContent(files: readonly SourceFile[], shown: string, report:
     idKey: keyof T & string,
   ): Register<T> {
     const found = new Map<string, Entry<T>>();
+    const faulty = new Set<string>();
     let unread = false;
     for (const f of files.filter((x) => x.relative.startsWith(`${name}/`) && x.relative.split('/').length === 2)) {
       const node = tree(f);
-      const at = node === undefined ? undefined : readShape(shape, node, report);
-      if (at === undefined) {
+      const read = node === undefined ? undefined : readShape(shape, node, report);
+      if (read === undefined) {
         unread = true;
+        // The file cannot be read, but what it calls itself is known: references to it are not at fault.
+        const id = new RegExp(`^${idKey}:\\s*["']?([\\w-]+)`, 'm').exec(f.text)?.[1];
+        if (id !== undefined) faulty.add(id);
         continue;
       }
+      const { at, dropped } = read;
       const key = idOf(at.value);
       const keyRange = field(at as At<T & object>, idKey).node.range;
       const first = found.get(key);
@@ -111,13 +125,13 @@ export function readContent(files: readonly SourceFile[], shown: string, report:
         });
         continue;
       }
-      found.set(key, { key, keyRange, value: at.value, node: at.node });
+      found.set(key, { key, keyRange, value: at.value, node: at.node, dropped });
     }
-    return { entries: found, unread, file: `${shown}/${name}/` };
+    return { entries: found, faulty, unread, file: `${shown}/${name}/` };
   }
 
   const content: Content = {
-    shop: one('shop.yaml', shopShape),
+    shop: one('shop.yaml', shopShape)?.at,
     people: register('people.yaml', peopleShape),
     benches: register('benches.yaml', benchesShape),
     tools: register('tools.yaml', toolsShape),

@@ -1,37 +1,52 @@
 /** Turns what zod finds wrong into diagnostics at the author's place, in the author's words. */
 
 import { z } from 'zod';
-import { type Code, didYouMean, type Report } from '../diagnostics/index.ts';
+import { type Code, didYouMean, nearest, type Report } from '../diagnostics/index.ts';
 import { entryOf, type Node, nodeAt, plain } from '../source/index.ts';
 import { unitSymbols } from '../units/index.ts';
-import type { At } from './at.ts';
+import { flatIssues, type Issue, type PlacedIssue } from './issues.ts';
+import { type Salvaged, salvage } from './salvage.ts';
 import { DATE_PATTERN, DOC_PATTERN, ID_PATTERN, REVISION_PATTERN } from './shapes/common.ts';
 
-type Issue = z.core.$ZodIssue;
-
-/** The tree as a value of the shape, or undefined when it does not fit (every fault is then reported). */
-export function readShape<S extends z.ZodType>(shape: S, node: Node, report: Report): At<z.output<S>> | undefined {
+/** The tree as a value of the shape. Every fault is reported; what is sound of a faulty tree is read all the same. */
+export function readShape<S extends z.ZodType>(
+  shape: S,
+  node: Node,
+  report: Report,
+): Salvaged<z.output<S>> | undefined {
   const result = shape.safeParse(plain(node));
-  if (result.success) return { value: result.data, node };
-  for (const issue of result.error.issues) reportIssue(shape, node, issue, [], report);
-  return undefined;
+  if (result.success) return { at: { value: result.data, node }, dropped: new Set() };
+  const issues = flatIssues(result.error.issues, node);
+  const mistyped = mistypedKeys(shape, issues);
+  for (const { issue, path } of issues) {
+    // The missing key stands there under a slip of the hand, which has its own report.
+    if (mistyped.has(JSON.stringify(path))) continue;
+    reportIssue(shape, node, issue, path, report);
+  }
+  return salvage(shape, node);
 }
 
-function reportIssue(shape: z.ZodType, root: Node, issue: Issue, base: readonly PropertyKey[], report: Report): void {
-  const path = [...base, ...issue.path];
-  if (issue.code === 'invalid_union') {
-    const branch = bestBranch(issue.errors, nodeAt(root, path));
-    if (branch !== undefined) {
-      for (const inner of branch) reportIssue(shape, root, inner, path, report);
-      return;
+/** Paths of the keys that unknown ones were probably meant to be. */
+function mistypedKeys(shape: z.ZodType, issues: readonly PlacedIssue[]): ReadonlySet<string> {
+  const found = new Set<string>();
+  for (const { issue, path } of issues) {
+    if (issue.code !== 'unrecognized_keys') continue;
+    const known = knownKeys(shapeAt(shape, path));
+    for (const key of issue.keys) {
+      const meant = nearest(key, known);
+      if (meant !== undefined) found.add(JSON.stringify([...path, meant]));
     }
   }
+  return found;
+}
+
+function reportIssue(shape: z.ZodType, root: Node, issue: Issue, path: readonly PropertyKey[], report: Report): void {
   const node = nodeAt(root, path);
   const owner = shapeAt(shape, path);
   const key = String(path.at(-1) ?? '');
   switch (issue.code) {
     case 'unrecognized_keys': {
-      const known = owner.flatMap(keysOf);
+      const known = knownKeys(owner);
       for (const unknown of issue.keys) {
         const range = entryOf(node, unknown)?.keyRange ?? node.range;
         report('FLD001', range, `\`${unknown}\` is not a key of ${describe(path)}`, {
@@ -64,11 +79,19 @@ function reportIssue(shape: z.ZodType, root: Node, issue: Issue, base: readonly 
         });
         return;
       }
+      if (/^Limit with unit/.test(descriptionOf(owner) ?? '') && typeof found === 'number') {
+        report('FLD006', node.range, `\`${key}: ${found}\` is neither a range nor has a unit`, {
+          hint: `write \`at most ${found} mm\`, \`at least ${found} mm\` or \`0 to ${found} mm\`, with its unit`,
+        });
+        return;
+      }
       report('FLD003', node.range, `\`${key}\` is ${kindOf(found)}, and ${wanted(issue.expected)} is wanted`, {
         hint:
           typeof found === 'number' && issue.expected === 'string'
             ? `put it in quotes: \`"${found}"\``
-            : descriptionOf(owner),
+            : issue.expected === 'array' && node.kind === 'scalar'
+              ? `write a list: \`[${String(found)}]\``
+              : descriptionOf(owner),
       });
       return;
     }
@@ -133,19 +156,6 @@ function patternFault(
   return ['FLD004', `\`${key}\` does not fit: ${issue.message.toLowerCase()}`, description];
 }
 
-/** The branch of a union that the author most likely meant: the right kind of value, then most keys known, then fewest faults. */
-function bestBranch(branches: readonly (readonly Issue[])[], node: Node): readonly Issue[] | undefined {
-  const own = node.kind === 'map' ? node.entries.length : 0;
-  const score = (issues: readonly Issue[]): number =>
-    issues.reduce((sum, i) => {
-      if (i.path.length > 0) return sum + 2;
-      if (i.code === 'invalid_type') return sum + 1000;
-      if (i.code === 'unrecognized_keys') return sum + (i.keys.length >= own ? 500 : 10 * i.keys.length);
-      return sum + 1;
-    }, 0);
-  return [...branches].sort((a, b) => score(a) - score(b))[0];
-}
-
 function valueMissing(root: Node, path: readonly PropertyKey[]): boolean {
   if (path.length === 0) return false;
   const holder = nodeAt(root, path.slice(0, -1));
@@ -195,8 +205,8 @@ function descriptionOf(shapes: readonly z.ZodType[]): string | undefined {
   return undefined;
 }
 
-function keysOf(shape: z.ZodType): readonly string[] {
-  return shape instanceof z.ZodObject ? Object.keys(shape.shape) : [];
+function knownKeys(shapes: readonly z.ZodType[]): readonly string[] {
+  return [...new Set(shapes.flatMap((s) => (s instanceof z.ZodObject ? Object.keys(s.shape) : [])))];
 }
 
 /** `entry 4 of `steps``, `joint`, `this file`: the nearest thing around a fault that the author would name. */

@@ -31,15 +31,20 @@ const CODE: Readonly<Record<Kind, Code>> = {
 export function lookUp<T>(
   context: Context,
   kind: Kind,
-  register: { readonly entries: ReadonlyMap<string, T>; readonly unread: boolean; readonly file: string },
+  register: {
+    readonly entries: ReadonlyMap<string, T>;
+    readonly faulty: ReadonlySet<string> | undefined;
+    readonly unread: boolean;
+    readonly file: string;
+  },
   id: string,
   range: Range,
   label?: string,
 ): T | undefined {
   const found = register.entries.get(id);
   if (found !== undefined) return found;
-  // When the register itself could not be read, that is the one fault to mend; its echoes would bury it.
-  if (register.unread && register.entries.size === 0) return undefined;
+  // When the register or the entry itself could not be read, that is the one fault to mend; echoes would bury it.
+  if ((register.unread && register.entries.size === 0) || register.faulty?.has(id)) return undefined;
   const elsewhere = registerOf(context.content, id, kind);
   if (elsewhere !== undefined) {
     context.report('REF012', range, `\`${id}\` is a ${elsewhere}, and a ${kind} is meant here`, {

@@ -106,7 +106,12 @@ export function planJoint(
     return undefined;
   }
 
-  const parts = { entries: new Map(Object.entries(machine.value.parts)), unread: false, file: machine.node.range.file };
+  const parts = {
+    entries: new Map(Object.entries(machine.value.parts)),
+    faulty: machine.dropped,
+    unread: false,
+    file: machine.node.range.file,
+  };
   const fastener = lookUp(context, 'part', parts, v.fastener, place('fastener'));
   const also = optional(at, 'also');
   const alsoFound =

@@ -48,6 +48,8 @@ export function resolveMachine(context: Context, hand: MachineAtHand): Machine {
   checkSerials(context, entry);
   const all = combinations(v.variants);
   const joints = [...hand.joints.values()];
+  // A count over joints of which one could not be read would be a wrong count.
+  const sound = (entry.dropped?.size ?? 0) === 0;
   for (const j of joints) {
     checkOnly(context, entry, optional(j, 'only') as Parameters<typeof checkOnly>[2], undefined);
     const when = optional(j, 'when');
@@ -66,7 +68,7 @@ export function resolveMachine(context: Context, hand: MachineAtHand): Machine {
       const fasteners = fastenedBy(p.key, joints, choices);
       const sum = fasteners.reduce((n, f) => n + f.count, 0);
       const stated = p.value.quantity;
-      if (stated !== undefined && fasteners.length > 0 && stated !== sum) {
+      if (sound && stated !== undefined && fasteners.length > 0 && stated !== sum) {
         const variant = all.length > 1 ? ` (${variantLabel(choices)})` : '';
         report(
           'PRT001',
@@ -84,7 +86,7 @@ export function resolveMachine(context: Context, hand: MachineAtHand): Machine {
     }
     const first = all.find((choices) => holdsFor(p.value.only, choices)) ?? [];
     const quantity = partQuantity(p, joints, first);
-    if (quantity === undefined) {
+    if (sound && quantity === undefined) {
       report('FLD002', p.keyRange, `part \`${p.key}\` has no \`quantity\``, {
         hint: 'say how many there are; only fasteners of a joint may leave it out',
       });

@@ -102,10 +102,14 @@ function resolveVariant(
   const { doc } = at.value;
   const raw = expandStages(context, at, hand, choices, chosenAxes);
   const numbers = numberSteps(context, raw, doc);
-  const local = { ...machineNames(context, hand, choices, undefined), step: stepNames(context, numbers, undefined) };
+  const unknown = stepNamesUnknown(context, at, raw);
+  const local = {
+    ...machineNames(context, hand, choices, undefined),
+    step: stepNames(context, numbers, unknown, undefined),
+  };
   const sharedNames: Names = {
     ...machineNames(context, hand, choices, `used by ${doc}`),
-    step: stepNames(context, numbers, `used by ${doc}`),
+    step: stepNames(context, numbers, unknown, `used by ${doc}`),
   };
   let number = 0;
   const stages = raw.map((s, i): Stage => {
@@ -218,10 +222,31 @@ function numberSteps(context: Context, raw: readonly RawStage[], doc: string): R
   return new Map([...numbers].map(([id, n]) => [id, n.number]));
 }
 
-function stepNames(context: Context, numbers: ReadonlyMap<string, number>, label: string | undefined): Names['step'] {
+/** Whether a step id may stand in what could not be read: in a stage that is missing, or among steps taken out as faulty. */
+function stepNamesUnknown(
+  context: Context,
+  at: Entry<ProcedureContent>,
+  raw: readonly RawStage[],
+): (id: string) => boolean {
+  const { stages } = context.content;
+  const missing = at.value.stages.some((s) => 'use' in s && !stages.entries.has(s.use));
+  const dropped = [
+    at.dropped,
+    ...raw.map((s) => (s.shared === undefined ? undefined : stages.entries.get(s.shared)?.dropped)),
+  ];
+  return (id) => missing || dropped.some((d) => d?.has(id));
+}
+
+function stepNames(
+  context: Context,
+  numbers: ReadonlyMap<string, number>,
+  unknown: (id: string) => boolean,
+  label: string | undefined,
+): Names['step'] {
   return (id, range) => {
     const number = numbers.get(id);
     if (number !== undefined) return { number, anchor: `step-${number}` };
+    if (unknown(id)) return undefined;
     context.report('REF006', range, `step \`${id}\` is not in this procedure`, {
       label,
       hint: didYouMean(id, numbers.keys()) ?? `give the step \`id: ${id}\`, or name one that has an id`,

@@ -210,6 +210,7 @@ export function machineNames(
   label: string | undefined,
 ): Pick<Names, 'part' | 'joint'> {
   const { file } = hand.entry.node.range;
+  const faulty = hand.entry.dropped;
   const variant = variantLabel(choices);
   const absent = (kind: string, id: string, range: Range): void =>
     context.report('REF015', range, `${kind} \`${id}\` does not exist in variant ${variant}`, {
@@ -218,13 +219,13 @@ export function machineNames(
     });
   return {
     part: (id, range) => {
-      const found = lookUp(context, 'part', { entries: hand.parts, unread: false, file }, id, range, label);
+      const found = lookUp(context, 'part', { entries: hand.parts, faulty, unread: false, file }, id, range, label);
       if (found === undefined) return undefined;
       if (!holdsFor(found.value.only, choices)) absent('part', id, range);
       return found.value;
     },
     joint: (id, range) => {
-      const found = lookUp(context, 'joint', { entries: hand.joints, unread: false, file }, id, range, label);
+      const found = lookUp(context, 'joint', { entries: hand.joints, faulty, unread: false, file }, id, range, label);
       if (found === undefined) return undefined;
       if (!holdsFor(found.value.only, choices)) absent('joint', id, range);
       return found.value;

@@ -11,5 +11,6 @@ export {
   type Scalar,
   type ScalarNode,
   type SequenceNode,
+  without,
 } from './tree.ts';
 export { parseYaml } from './yaml.ts';

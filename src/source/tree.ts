@@ -66,3 +66,26 @@ export function nodeAt(node: Node, path: readonly PropertyKey[]): Node {
   }
   return here;
 }
+
+/** The tree without the values at `paths`; maps lose the entry, sequences the item. A path of no steps is ignored. */
+export function without(node: Node, paths: readonly (readonly PropertyKey[])[]): Node {
+  const below = new Map<PropertyKey, (readonly PropertyKey[])[]>();
+  const gone = new Set<PropertyKey>();
+  for (const [first, ...rest] of paths) {
+    if (first === undefined) continue;
+    const step = node.kind === 'map' ? String(first) : first;
+    if (rest.length === 0) gone.add(step);
+    else below.set(step, [...(below.get(step) ?? []), rest]);
+  }
+  if (node.kind === 'map') {
+    const entries = node.entries
+      .filter((e) => !gone.has(e.key))
+      .map((e) => ({ ...e, value: without(e.value, below.get(e.key) ?? []) }));
+    return { ...node, entries };
+  }
+  if (node.kind === 'sequence') {
+    const items = node.items.map((item, i) => without(item, below.get(i) ?? [])).filter((_, i) => !gone.has(i));
+    return { ...node, items };
+  }
+  return node;
+}

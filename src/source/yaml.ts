@@ -190,8 +190,9 @@ function hintFor(e: YAMLError): string {
     case 'MISSING_CHAR':
       return 'a quote, bracket or comma is missing, often on the line before';
     case 'BLOCK_AS_IMPLICIT_KEY':
-    case 'MULTILINE_IMPLICIT_KEY':
       return 'text that holds `: ` must stand in quotes';
+    case 'MULTILINE_IMPLICIT_KEY':
+      return 'the key lacks its colon, or text that holds `: ` lacks its quotes';
     case 'UNEXPECTED_TOKEN':
     case 'BAD_SCALAR_START':
       return 'put quotes around text that begins with a special character';

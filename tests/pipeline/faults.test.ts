@@ -78,7 +78,7 @@ const SLIPS: readonly Slip[] = [
   {
     title: 'an undefined shared stage',
     changes: {
-      [PROCEDURE]: (t) => t.replace('use: isolate', 'use: isolat').replace(', when <step:locked> is done', ''),
+      [PROCEDURE]: put('use: isolate', 'use: isolat'),
     },
     faults: [`REF010 shop/${PROCEDURE}:11:10`],
     hint: 'did you mean `isolate`?',
@@ -298,6 +298,38 @@ describe('a slip is reported by the right check at the right place', () => {
       expect(shown).not.toMatch(/\bundefined\b(?!-)|\[object|NaN/);
     });
   }
+
+  const rows = (changes: Changes) => {
+    const { diagnostics, textOf } = compileMini(changes);
+    const place = placer(textOf);
+    return diagnostics.map((d) => `${d.code} ${d.range.file}:${place(d.range).line}:${place(d.range).column}`);
+  };
+
+  test('a fault of shape hides no other fault, and references to what it spoils are not echoed', () => {
+    expect(
+      rows({
+        [PROCEDURE]: (t) =>
+          t.replace('limit: 0.05 to 0.30 mm', 'limit: 0.30').replace('<consumable:wipe>', '<consumable:wip>'),
+      }),
+    ).toEqual([`REF002 shop/${PROCEDURE}:27:37`, `FLD006 shop/${PROCEDURE}:41:18`]);
+    expect(
+      rows({ [MACHINE]: (t) => t.replace('count: 8', 'count: eight').replace('bench: pumps', 'bench: pump') }),
+    ).toEqual([`REF008 shop/${MACHINE}:3:8`, `FLD003 shop/${MACHINE}:24:39`]);
+    expect(
+      rows({ 'tools.yaml': (t) => t.replace('kind: socket', 'kind: sokcet').replace('lock: {', 'look: {') }),
+    ).toEqual(['REF001 shop/stages/isolate.yaml:4:31', 'FLD004 shop/tools.yaml:1:40']);
+  });
+
+  test('a file that cannot be read at all is one fault, and its document is not called unknown', () => {
+    expect(rows({ [PROCEDURE]: put('stages:', 'stages') })).toEqual([`SRC006 shop/${PROCEDURE}:10:1`]);
+    expect(rows({ 'stages/isolate.yaml': put('title: Isolate', "title: 'Isolate") })).toEqual([
+      'SRC006 shop/stages/isolate.yaml:2:8',
+    ]);
+  });
+
+  test('a mistyped key that leaves its place empty is one fault', () => {
+    expect(rows({ [PROCEDURE]: put('- title: Close', '- titel: Close') })).toEqual([`FLD001 shop/${PROCEDURE}:25:5`]);
+  });
 
   test('several faults in several files come in one run, by file and line', () => {
     const { diagnostics } = compileMini({

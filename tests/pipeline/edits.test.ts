@@ -1,0 +1,86 @@
+/** Any edit of a sound shop gives diagnostics or a sound shop: never an exception, and no error without a place. */
+
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { lineStarts, placeOf, renderFull } from '../../src/diagnostics/index.ts';
+import { compileMini, MINI_SHOP } from '../fixtures/mini-shop.ts';
+
+const FILES = Object.keys(MINI_SHOP);
+/** What slips into files: marks of YAML and Markdown, hostile keys, numbers out of range, other scripts. */
+const SCRAPS = [
+  '',
+  ' ',
+  '\n',
+  '\t',
+  ':',
+  '- ',
+  '#',
+  '"',
+  "'",
+  '{',
+  '}',
+  '[',
+  ']',
+  '&a ',
+  '*a',
+  '!!x ',
+  '|',
+  '>',
+  '<',
+  '>',
+  '<tool:x>',
+  '](part:y)',
+  '`',
+  '**',
+  '0',
+  '-1',
+  '1e999',
+  'NaN',
+  '.inf',
+  'null',
+  'true',
+  '~',
+  '__proto__',
+  'constructor',
+  '../',
+  '\u0000',
+  '\ud800',
+  '\u202e',
+  'ﷺ',
+  'é',
+  '999999999999',
+  '0 mm',
+  '100 %',
+  '8.8',
+  '<<: ',
+];
+
+const edit = fc.record({
+  file: fc.constantFrom(...FILES),
+  at: fc.double({ min: 0, max: 1, noNaN: true }),
+  cut: fc.nat({ max: 40 }),
+  scrap: fc.constantFrom(...SCRAPS),
+});
+
+test('300 random edits, one to three at a time', () => {
+  fc.assert(
+    fc.property(fc.array(edit, { minLength: 1, maxLength: 3 }), (edits) => {
+      const texts: Record<string, string> = {};
+      for (const { file, at, cut, scrap } of edits) {
+        const text = texts[file] ?? MINI_SHOP[file] ?? '';
+        const from = Math.floor(at * text.length);
+        texts[file] = text.slice(0, from) + scrap + text.slice(from + cut);
+      }
+      const { diagnostics, textOf, checked } = compileMini(texts);
+      expect(checked === undefined).toBe(diagnostics.some((d) => d.severity === 'error'));
+      expect(renderFull(diagnostics, textOf)).not.toMatch(/\bundefined\b(?!-)|\[object/);
+      for (const d of diagnostics) {
+        const text = textOf(d.range.file) ?? '';
+        expect(d.range.start).toBeGreaterThanOrEqual(0);
+        expect(d.range.end).toBeGreaterThanOrEqual(d.range.start);
+        expect(placeOf(lineStarts(text), d.range.start).column).toBeGreaterThanOrEqual(1);
+      }
+    }),
+    { numRuns: 300, seed: 20261125 },
+  );
+});
