@@ -146,7 +146,8 @@ function resolveVariant(
     choices,
     serials: serialsOf(hand.entry.value, choices),
     path,
-    address: `${context.info.address.toUpperCase()}${path}/`,
+    // Scheme and host ignore case, which keeps the printed symbol small; the folders of a static host do not.
+    address: `${new URL(context.info.address).origin.toUpperCase()}${context.info.basePath}${path}/`,
     cardName: [doc, ...(key === '' ? [] : [key.toUpperCase()])].join('-'),
     fingerprint: fingerprint({ doc, rev, title: at.value.title, ...content }),
     ...content,

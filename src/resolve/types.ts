@@ -313,7 +313,7 @@ export interface Variant {
   readonly serials: readonly string[];
   /** Folder of the page in dist, without slashes at the ends: `C/OF-204/B/LARGE`. */
   readonly path: string;
-  /** What the QR code holds and what is printed under it, upper case: `HTTPS://BINDER.OSFW.EXAMPLE/C/OF-204/B/LARGE/`. */
+  /** What the QR code holds and what is printed under it: `HTTPS://BINDER.OSFW.EXAMPLE/C/OF-204/B/LARGE/`. */
   readonly address: string;
   /** `OF-204-LARGE`: stem of its card file. */
   readonly cardName: string;

@@ -116,3 +116,12 @@ test('text that looks like markup stays text', () => {
     'Measure <b>now</b> <script>alert(1)</script>.',
   );
 });
+
+test('an address below a folder keeps the letters of the folder, which a static host tells apart', () => {
+  const { resolved, diagnostics } = compileMini({
+    'shop.yaml': (t) => t.replace('https://binder.mini.example/', 'https://mini.example/binder'),
+  });
+  expect(diagnostics).toEqual([]);
+  expect(resolved.info.basePath).toBe('/binder/');
+  expect(resolved.documents[0]?.variants[0]?.address).toBe('HTTPS://MINI.EXAMPLE/binder/C/MW-1/A/SMALL/');
+});

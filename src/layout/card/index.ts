@@ -18,4 +18,4 @@ export {
 } from './items.ts';
 export { type CardLayout, type CardSide, layoutCard, layoutCards } from './layout-cards.ts';
 export type { PlacedBlock } from './paginate.ts';
-export { moduleMm, QUIET_MODULES, qrModules } from './qr-size.ts';
+export { isAlphanumeric, moduleMm, QUIET_MODULES, qrModules } from './qr-size.ts';

@@ -1,11 +1,12 @@
 /** The square symbol that a phone reads: its modules, and the rows of dark modules as rectangles. */
 
 import QRCode from 'qrcode';
+import { isAlphanumeric } from '../../layout/card/index.ts';
 
 export { QUIET_MODULES } from '../../layout/card/index.ts';
 
 export interface QrSymbol {
-  /** What it says, upper case. */
+  /** What it says. */
   readonly text: string;
   /** Modules on a side, without the light margin. */
   readonly size: number;
@@ -17,15 +18,18 @@ const known = new Map<string, QrSymbol>();
 const MOST_KNOWN = 5000;
 
 /**
- * The symbol of `text` at error level Q (25 % of it may be lost to oil and scratches). The text must suit the alphanumeric set
- * (capitals, digits, space $ % * + - . / :), which keeps the symbol small; anything else throws RangeError.
+ * The symbol of `text` at error level Q (25 % of it may be lost to oil and scratches). Text of the alphanumeric set (capitals,
+ * digits, space $ % * + - . / :) makes the smaller symbol; an address below a folder in small letters is set in bytes.
  */
 export function qrSymbol(text: string): QrSymbol {
   const found = known.get(text);
   if (found !== undefined) return found;
-  if (!/^[0-9A-Z $%*+\-./:]+$/u.test(text))
-    throw new RangeError(`\`${text}\` holds characters outside the alphanumeric set`);
-  const { modules } = QRCode.create([{ data: text, mode: 'alphanumeric' }], { errorCorrectionLevel: 'Q' });
+  const { modules } = QRCode.create(
+    isAlphanumeric(text)
+      ? [{ data: text, mode: 'alphanumeric' }]
+      : [{ data: new TextEncoder().encode(text), mode: 'byte' }],
+    { errorCorrectionLevel: 'Q' },
+  );
   const runs: { x: number; y: number; length: number }[] = [];
   for (let y = 0; y < modules.size; y++) {
     let start = -1;
