@@ -45,7 +45,7 @@ export const CODES = {
   FLD008: error('bad-date', 'A date is not a day of the calendar written as YYYY-MM-DD.'),
   FLD009: error('bad-thread', 'A thread designation is not a standard one.'),
   FLD010: error('bad-grade', 'A property class or grade is not known, or does not cover the size.'),
-  FLD011: error('markup-in-text', 'Text holds HTML, a picture or another construct that cards cannot show.'),
+  FLD011: error('markup-in-text', 'Text holds a picture, a heading or another construct that cards cannot show.'),
   REF001: error('undefined-tool', 'A tool is used that is not in the tool register.'),
   REF002: error('undefined-consumable', 'A consumable is used that is not in the consumable register.'),
   REF003: error('undefined-part', 'A part is used that the machine does not have.'),
