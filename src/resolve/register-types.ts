@@ -1,0 +1,109 @@
+/** The shop's registers and machines, resolved. */
+
+import type { Length, Limit, Mass } from '../units/index.ts';
+import type { JointPlan } from './joint-types.ts';
+import type { SourceNote } from './text-types.ts';
+
+export interface ShopInfo {
+  readonly name: string;
+  /** As served, ending in `/`: `https://binder.osfw.example/`. */
+  readonly address: string;
+  /** Path part of the address, beginning and ending in `/`. */
+  readonly basePath: string;
+  readonly language: string;
+  readonly leadingTorque: string;
+  readonly secondTorque: string;
+  readonly cardFormat: 'A4' | 'A5' | 'Letter';
+  readonly safety: string;
+  readonly storedEnergy?: string;
+  readonly report?: string;
+  /** `content/shop.yaml`, as shown to the author. */
+  readonly file: string;
+}
+
+export interface Person {
+  readonly id: string;
+  readonly name: string;
+  readonly role: string;
+  readonly approves: readonly string[];
+}
+
+export interface Bench {
+  readonly id: string;
+  readonly name: string;
+  readonly place: string;
+  readonly lead?: string;
+  /** Document numbers in binder order. */
+  readonly binder: readonly string[];
+}
+
+export interface Tool {
+  readonly id: string;
+  readonly name: string;
+  readonly kind: string;
+  /** `24 mm`, `15/16 in`. */
+  readonly size?: Length;
+  readonly drive?: Length;
+  readonly range?: Limit;
+  readonly step?: { readonly text: string; readonly si: number };
+  readonly capacity?: Mass;
+  readonly serial?: string;
+  readonly calibrationDue?: string;
+  readonly kept?: string;
+  readonly alsoCalled: readonly string[];
+  readonly note?: string;
+}
+
+export interface Consumable {
+  readonly id: string;
+  readonly name: string;
+  readonly kind: string;
+  readonly number?: string;
+  readonly pack?: string;
+  readonly condition?: string;
+  readonly hazards: readonly string[];
+  readonly ppe: readonly string[];
+  readonly safetyData?: string;
+  readonly shelfLife?: string;
+  readonly waste?: string;
+  readonly alsoCalled: readonly string[];
+  readonly note?: string;
+}
+
+export interface Part {
+  readonly id: string;
+  readonly name: string;
+  readonly number?: string;
+  readonly kind: string;
+  /** Count over the whole machine; for fasteners without a stated count it follows from the joints (first variant). */
+  readonly quantity: number;
+  readonly material?: string;
+  readonly mass?: Mass;
+  readonly alwaysReplace: boolean;
+  readonly kit?: string;
+  /** `size: large`, when it exists in some variants only. */
+  readonly only?: string;
+  readonly note?: string;
+}
+
+export interface Machine {
+  readonly id: string;
+  readonly name: string;
+  readonly mark?: string;
+  readonly where?: string;
+  readonly bench: string;
+  readonly about?: string;
+  readonly axes: readonly { readonly axis: string; readonly values: readonly string[] }[];
+  readonly serials: readonly { readonly from: number; readonly to: number; readonly is: readonly Choice[] }[];
+  readonly energy: readonly string[];
+  readonly manual?: SourceNote;
+  readonly parts: readonly Part[];
+  /** Every joint of the machine, once per different form that it takes over the variants. */
+  readonly joints: readonly { readonly plan: JointPlan; readonly variants: string }[];
+}
+
+/** One value of one variant axis, such as size: large. */
+export interface Choice {
+  readonly axis: string;
+  readonly value: string;
+}
