@@ -9,44 +9,53 @@ import { buildSite } from '../../src/site/build-site.ts';
 import { writeManifest } from './manifest.ts';
 import type { Progress } from './progress.ts';
 
+type Checked = NonNullable<Compiled['checked']>;
+
 /** Returns the number of files written. The site is rendered in a process of its own while the PDFs are drawn here. */
-export async function publish(
-  { shop, cards }: NonNullable<Compiled['checked']>,
-  folder: string,
-  progress: Progress,
-): Promise<number> {
-  const write = (name: string, bytes: Uint8Array | string): void => {
-    const full = path.join(folder, name);
-    mkdirSync(path.dirname(full), { recursive: true });
-    writeFileSync(full, bytes);
-  };
+export async function publish(checked: Checked, folder: string, progress: Progress): Promise<number> {
+  const stop = new AbortController();
   // Its failure must not go unhandled while the PDFs are drawn; it is thrown again where it is awaited.
-  const site = buildSite(shop, { outDir: folder }).then(
+  const site = buildSite(checked.shop, { outDir: folder, signal: stop.signal }).then(
     () => undefined,
     (cause: unknown) => ({ cause }),
   );
+  try {
+    await writePdfs(checked, folder, progress);
+    for (const [name, text] of jsonSchemas()) write(folder, `schema/${name}`, text);
+    progress.stage('site', 0);
+    const failed = await site;
+    if (failed !== undefined) throw failed.cause;
+  } catch (cause) {
+    // The site must have stopped writing before the caller clears the folder away.
+    stop.abort();
+    await site;
+    throw cause;
+  }
+  progress.stage('manifest', 0);
+  const files = writeManifest(folder, checked.shop);
+  progress.end();
+  return files;
+}
+
+async function writePdfs({ shop, cards }: Checked, folder: string, progress: Progress): Promise<void> {
   progress.stage('cards', cards.length);
-  let n = 0;
-  for (const card of cards) {
-    write(`cards/${card.name}.pdf`, await paintCard(card, shop));
-    n += 1;
-    progress.done(n);
+  for (const [i, card] of cards.entries()) {
+    write(folder, `cards/${card.name}.pdf`, await paintCard(card, shop));
+    progress.done(i + 1);
   }
   progress.stage('binders', shop.benches.length);
   for (const [i, bench] of shop.benches.entries()) {
-    write(`binders/${bench.id}.pdf`, await paintBinder(shop, bench, cards));
+    write(folder, `binders/${bench.id}.pdf`, await paintBinder(shop, bench, cards));
     progress.done(i + 1);
   }
   if (shop.tables.length > 0) {
     progress.stage('torque table posters', 1);
-    write('posters/torque-tables.pdf', await paintTables(shop));
+    write(folder, 'posters/torque-tables.pdf', await paintTables(shop));
   }
-  for (const [name, text] of jsonSchemas()) write(`schema/${name}`, text);
-  progress.stage('site', 0);
-  const failed = await site;
-  if (failed !== undefined) throw failed.cause;
-  progress.stage('manifest', 0);
-  const files = writeManifest(folder, shop);
-  progress.end();
-  return files;
+}
+
+function write(folder: string, name: string, bytes: Uint8Array | string): void {
+  const full = path.join(folder, name);
+  mkdirSync(path.dirname(full), { recursive: true });
+  writeFileSync(full, bytes);
 }

@@ -13,6 +13,8 @@ export interface BuildSiteOptions {
   readonly outDir: string;
   /** Told in a few words what was done. */
   readonly onProgress?: (done: string) => void;
+  /** Ends the build early; the promise then rejects when nothing more will be written. */
+  readonly signal?: AbortSignal;
 }
 
 /**
@@ -20,7 +22,7 @@ export interface BuildSiteOptions {
  * Astro runs in a process of its own: it keeps scratch files under the folder in which it was started, which would depend
  * on the caller and collide between two builds. Throws an Error with Astro's own words when a page cannot be rendered.
  */
-export async function buildSite(shop: CheckedShop, { outDir, onProgress }: BuildSiteOptions): Promise<void> {
+export async function buildSite(shop: CheckedShop, { outDir, onProgress, signal }: BuildSiteOptions): Promise<void> {
   const caches = join(PROJECT_ROOT, 'node_modules', '.cache', 'fettlebook');
   await mkdir(caches, { recursive: true });
   const scratch = await mkdtemp(join(caches, 'site-'));
@@ -29,7 +31,8 @@ export async function buildSite(shop: CheckedShop, { outDir, onProgress }: Build
   process.once('exit', sweep);
   try {
     const built = join(scratch, 'dist');
-    await runWorker(JSON.stringify({ shop, outDir: built, cacheDir: join(scratch, 'cache') }));
+    await runWorker(JSON.stringify({ shop, outDir: built, cacheDir: join(scratch, 'cache') }), signal);
+    signal?.throwIfAborted();
     onProgress?.('pages rendered');
     await mkdir(outDir, { recursive: true });
     await cp(built, outDir, { recursive: true });
@@ -47,13 +50,14 @@ function workerEnvironment(): NodeJS.ProcessEnv {
   return { ...Object.fromEntries(own), ASTRO_TELEMETRY_DISABLED: '1', NODE_ENV: 'production', FORCE_COLOR: '0' };
 }
 
-function runWorker(job: string): Promise<void> {
+function runWorker(job: string, signal: AbortSignal | undefined): Promise<void> {
   const worker = fileURLToPath(new URL('./build-worker.ts', import.meta.url));
   return new Promise((resolve, reject) => {
     const child = spawn(process.execPath, [worker], {
       cwd: PROJECT_ROOT,
       env: workerEnvironment(),
       stdio: ['pipe', 'ignore', 'pipe'],
+      ...(signal === undefined ? {} : { signal }),
     });
     const stop = () => child.kill();
     process.once('exit', stop);
