@@ -13,19 +13,9 @@ import { paintCard } from '../src/render/pdf/index.ts';
 import { readFiles } from '../src/source/index.ts';
 import { measureCommand } from './bench/memory.ts';
 import { writeSyntheticShop } from './bench/synthetic-shop.ts';
+import { CHROMIUM_LAUNCH } from './lib/chromium.ts';
 import { runCommand } from './lib/faults.ts';
 import { readOptions } from './lib/options.ts';
-
-const CHROMIUM = process.env['CHROMIUM_PATH'] ?? '/usr/bin/chromium';
-const CHROMIUM_ARGS = [
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-];
 
 const rows: [string, string, string][] = [];
 const row = (what: string, value: string, beside = ''): void => {
@@ -131,7 +121,7 @@ async function printing(shop: string, dist: string): Promise<void> {
   await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
   const address = server.address();
   const port = typeof address === 'object' && address !== null ? address.port : 0;
-  const browser = await chromium.launch({ executablePath: CHROMIUM, args: CHROMIUM_ARGS });
+  const browser = await chromium.launch(CHROMIUM_LAUNCH);
   try {
     const variants = checked.shop.documents.flatMap((d) => d.variants).slice(0, cards.length);
     const context = await browser.newContext();

@@ -2,14 +2,13 @@
 
 import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
+import { CHROMIUM_PATH } from './lib/chromium.ts';
 import { runCommand, UsageFault } from './lib/faults.ts';
 
-const CHROMIUM = process.env['CHROMIUM_PATH'] ?? '/usr/bin/chromium';
-
 await runCommand(() => {
-  if (existsSync(CHROMIUM)) return 0;
+  if (existsSync(CHROMIUM_PATH)) return 0;
   const byHand = new UsageFault(
-    `the browser tests need Chromium, and ${CHROMIUM} is not there`,
+    `the browser tests need Chromium, and ${CHROMIUM_PATH} is not there`,
     'install it with `apt-get install chromium`, or set CHROMIUM_PATH',
   );
   if (process.getuid?.() !== 0 || !existsSync('/usr/bin/apt-get')) throw byHand;
@@ -27,6 +26,6 @@ await runCommand(() => {
     if (status !== 0)
       throw new UsageFault(`apt-get ${args[0]} failed: ${stderr.trim().split('\n').at(-1) ?? ''}`, byHand.hint);
   }
-  if (!existsSync(CHROMIUM)) throw byHand;
+  if (!existsSync(CHROMIUM_PATH)) throw byHand;
   return 0;
 });

@@ -23,8 +23,8 @@ import {
 } from '../geometry/index.ts';
 import { type At, type Entry, field, items, type MachineContent, optional } from '../model/index.ts';
 import type { machineShape } from '../model/shapes/machine.ts';
-import { computeTorque, findCondition, planRounds } from '../torque/index.ts';
-import { convert, neededDecimals, type Parsed, quantity, type Torque, valueIn } from '../units/index.ts';
+import { computeTorque, findCondition, inOtherUnit, planRounds } from '../torque/index.ts';
+import { neededDecimals, type Parsed, quantity, type Torque, valueIn } from '../units/index.ts';
 import type { Context } from './context.ts';
 import { lookUp } from './context.ts';
 import { defined, plainText, readQuantity, readSource } from './quantities.ts';
@@ -39,8 +39,6 @@ export type JointEntry = Entry<JointContent>;
 const USUAL_PRELOAD = 0.75;
 /** Snug, 30, 70, 100 %: the shares of ASME PCC-1-2010 as read in an installation sheet. */
 const USUAL_ROUNDS: readonly number[] = [0.3, 0.7, 1];
-/** ISO 6789: a torque tool may deviate by 4 % above 10 N·m and by 6 % up to 10 N·m. */
-const WRENCH_DEVIATION = { small: 0.06, large: 0.04, limitNm: 10 } as const;
 /** kgf·m and the like are read, and cards show N·m and lbf units only. */
 const SECOND_UNIT: Readonly<Record<string, string>> = {
   N·m: 'lbf·ft',
@@ -138,6 +136,12 @@ export function planJoint(
   const holeFaults = pattern === undefined ? [] : checkPattern(pattern, thread?.diameterMm);
   for (const f of holeFaults) report('BLT001', place('pattern'), f.problem, { hint: f.hint });
   const preload = readQuantity(report, optional(at, 'preload'), 'ratio');
+  if (preload !== undefined && preload.si > 1) {
+    report('FLD005', place('preload'), `a preload of \`${v.preload}\` is more than the whole load`, {
+      hint: 'joints that are taken apart again are usually set to 60 to 75 %',
+    });
+    return undefined;
+  }
   const stated = readQuantity(report, optional(at, 'torque'), 'torque');
   const rounds = optional(at, 'rounds');
   const shares = rounds === undefined ? USUAL_ROUNDS : items(rounds).map((r) => readQuantity(report, r, 'ratio')?.si);
@@ -146,6 +150,8 @@ export function planJoint(
       hint: 'add `source:` with document, edition and place, or leave the torque out to have it computed',
     });
   }
+  // A range that is written and cannot be read has its own report, in the register.
+  if (wrenchFound?.value.range !== undefined && wrench?.range === undefined) return undefined;
   if (wrench !== undefined && (wrench.kind !== 'torque wrench' || wrench.range === undefined)) {
     report(
       'TRQ005',
@@ -183,11 +189,7 @@ export function planJoint(
 
   const bearing = bearingOf(v.head, thread);
   const preloadShare = preload?.si ?? USUAL_PRELOAD;
-  const deviation =
-    (stated?.si ?? Number.POSITIVE_INFINITY) <= WRENCH_DEVIATION.limitNm
-      ? WRENCH_DEVIATION.small
-      : WRENCH_DEVIATION.large;
-  const input = { thread, strength, condition, bearing, preloadShare, wrenchDeviation: deviation };
+  const input = { thread, strength, condition, bearing, preloadShare };
   const unit = scaleUnit(wrench) ?? context.info.leadingTorque;
   const step = graduation(wrench, unit);
   // A computed torque is set on the wrench's own scale; the result is then computed again for what is really set.
@@ -198,7 +200,7 @@ export function planJoint(
   const planned: readonly PlannedRound[] = planRounds(target, sharesRead, v.circular_passes ?? 0, step).map((r, i) => ({
     ...r,
     number: i + 1,
-    second: inSecond(r.torque, secondUnit),
+    second: inOtherUnit(r.torque, secondUnit),
   }));
   const sequence = tighteningSequence(pattern);
   const ranges = Object.fromEntries((at.node.kind === 'map' ? at.node.entries : []).map((e) => [e.key, e.value.range]));
@@ -224,7 +226,7 @@ export function planJoint(
     balance: balance(pattern, sequence.order),
     chordMm: neighbourChordMm(pattern),
     target,
-    targetSecond: inSecond(target, secondUnit),
+    targetSecond: inOtherUnit(target, secondUnit),
     origin: stated === undefined ? 'computed' : 'stated',
     preloadShare,
     result,
@@ -307,7 +309,7 @@ function graduation(wrench: Tool, unit: string): number {
 
 /** A stated torque keeps its own number when the wrench reads in its unit; else it is turned into the wrench's unit. */
 function settable(stated: Torque, unit: string): Torque {
-  return stated.unit === unit ? stated : convert(stated, unit, printedDecimals(valueIn(stated, unit)));
+  return stated.unit === unit ? stated : inOtherUnit(stated, unit);
 }
 
 function computedTarget(targetNm: number, unit: string, step: number): Torque {
@@ -316,15 +318,4 @@ function computedTarget(targetNm: number, unit: string, step: number): Torque {
   const marks = Math.floor(value / step + 1e-9);
   const set = Math.max(step, marks * step);
   return quantity('torque', Number(set.toFixed(neededDecimals(step))), unit, neededDecimals(step));
-}
-
-function inSecond(q: Torque, unit: string): Torque {
-  const value = valueIn(q, unit);
-  const decimals = printedDecimals(value);
-  return quantity('torque', Number(value.toFixed(decimals)), unit, decimals);
-}
-
-/** Three figures for small torques, whole units from 20 up: finer than any click wrench can be set. */
-function printedDecimals(value: number): number {
-  return value < 20 ? 1 : 0;
 }

@@ -52,6 +52,6 @@ function at(share: number, target: Torque, full: number, step: number): Torque {
 /** The same torque in another unit for the brackets: nearest tenth below 10, nearest whole above. */
 export function inOtherUnit(torque: Torque, unit: string): Torque {
   const exact = convert(torque, unit, 6).value;
-  const decimals = exact < 10 ? 1 : 0;
+  const decimals = exact < 20 ? 1 : 0;
   return quantity('torque', Number(exact.toFixed(decimals)), unit, decimals);
 }

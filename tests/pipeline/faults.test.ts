@@ -221,6 +221,17 @@ const SLIPS: readonly Slip[] = [
     hint: 'these cover every round: `wrench-big`',
   },
   {
+    title: 'a wrench range that runs backwards is one fault, not one for each joint',
+    changes: { 'tools.yaml': put('40 to 200 N·m, step', '200 to 40 N·m, step') },
+    faults: ['FLD006 shop/tools.yaml:2:77'],
+  },
+  {
+    title: 'a preload of more than the whole load',
+    changes: { [MACHINE]: put('preload: 70 %', 'preload: 700 %') },
+    faults: [`FLD005 shop/${MACHINE}:26:14`],
+    hint: '60 to 75 %',
+  },
+  {
     title: 'rounds that do not rise',
     changes: { [MACHINE]: put('[30 %, 70 %, 100 %]', '[70 %, 30 %, 100 %]') },
     faults: [`TRQ008 shop/${MACHINE}:29:13`],

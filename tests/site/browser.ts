@@ -1,24 +1,14 @@
 /** Opens pages in the browser and watches them: errors, and requests to anywhere else, are kept for the test to see. */
 
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import { CHROMIUM_LAUNCH } from '../../scripts/lib/chromium.ts';
 
 export const PHONE = { width: 390, height: 844 } as const;
 export const DESKTOP = { width: 1280, height: 800 } as const;
 
 /** Starts Chromium without anything that would use the network by itself. */
 export function launch(): Promise<Browser> {
-  return chromium.launch({
-    executablePath: process.env['CHROMIUM_PATH'] ?? '/usr/bin/chromium',
-    args: [
-      '--no-sandbox',
-      '--disable-gpu',
-      '--disable-quic',
-      '--no-first-run',
-      '--disable-background-networking',
-      '--disable-component-update',
-      '--disable-sync',
-    ],
-  });
+  return chromium.launch(CHROMIUM_LAUNCH);
 }
 
 export interface Watched {

@@ -1,9 +1,12 @@
 /** How many modules the symbol of an address needs, so that its place can be laid out before it is drawn. */
 
-/** Alphanumeric characters that each version holds at level Q, from version 1 (ISO/IEC 18004, table 7). */
+/**
+ * Alphanumeric characters that each version holds at level Q, from version 1 (ISO/IEC 18004, table 7: memory;
+ * held against the `qrcode` package in tests/render/qr.test.ts).
+ */
 const CAPACITY_Q: readonly number[] = [16, 29, 47, 67, 87, 108, 125, 157, 189, 221, 259, 296];
 
-/** Bytes that each version holds at level Q, from version 1 (the same table; memory). */
+/** Bytes that each version holds at level Q, from version 1 (the same table, memory, held the same way). */
 const CAPACITY_Q_BYTES: readonly number[] = [11, 20, 32, 46, 60, 74, 86, 108, 130, 151, 177, 203];
 
 /** Whether the smaller of the two encodings serves: capitals, digits, space $ % * + - . / : and nothing else. */

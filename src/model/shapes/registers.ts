@@ -9,7 +9,7 @@ export const shopShape = z
     address: z
       .string()
       .regex(/^https?:\/\/\S+$/)
-      .meta({ description: 'Web address at which the site is served' }),
+      .meta({ description: 'Web address at which the site is served, such as https://binder.example/' }),
     language: z
       .string()
       .regex(/^[a-z]{2}(-[A-Z]{2})?$/)
