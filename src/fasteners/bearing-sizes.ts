@@ -34,6 +34,59 @@ export const HEX_FACE: Readonly<Record<string, number>> = {
   M64: 88.16,
 };
 
+/** Smallest washer-face diameter dw of nuts, ISO 4032 (product grade A to M16, B above); M3.5 and M7 memory. */
+export const NUT_FACE: Readonly<Record<string, number>> = {
+  'M1.6': 2.4,
+  M2: 3.1,
+  'M2.5': 4.1,
+  M3: 4.6,
+  'M3.5': 5,
+  M4: 5.9,
+  M5: 6.9,
+  M6: 8.9,
+  M7: 9.6,
+  M8: 11.6,
+  M10: 14.6,
+  M12: 16.6,
+  M14: 19.6,
+  M16: 22.5,
+  M18: 24.9,
+  M20: 27.7,
+  M22: 31.4,
+  M24: 33.3,
+  M27: 38,
+  M30: 42.8,
+  M33: 46.6,
+  M36: 51.1,
+  M39: 55.9,
+  M42: 60,
+  M45: 64.7,
+  M48: 69.5,
+  M52: 74.2,
+  M56: 78.7,
+  M60: 83.4,
+  M64: 88.2,
+};
+
+/** Faces of the four widths in which DIN differs (17, 19, 22, 32 mm), as ISO 4033 prints them by width; M22 memory. */
+const DIN_WIDTHS: Readonly<Record<string, number>> = { M10: 15.6, M12: 17.4, M14: 20.4, M22: 29.5 };
+
+/** DIN 931 and DIN 933: as ISO 4014 where the width across flats is the same. */
+export const HEX_DIN_FACE: Readonly<Record<string, number>> = { ...HEX_FACE, ...DIN_WIDTHS };
+
+/** DIN 934: as ISO 4032 where the width across flats is the same; above M64 from an open parts data set. */
+export const NUT_DIN_FACE: Readonly<Record<string, number>> = {
+  ...NUT_FACE,
+  ...DIN_WIDTHS,
+  M68: 92.9,
+  M72: 97.7,
+  M76: 102.4,
+  M80: 107.2,
+  M85: 111.9,
+  M90: 121.1,
+  M100: 135.4,
+};
+
 /** Smallest washer-face diameter dw, EN 14399-4; M16, M20, M24 and M36 memory. */
 export const HEAVY_FACE: Readonly<Record<string, number>> = {
   M12: 20.1,

@@ -62,7 +62,7 @@ const A193 = [
   'B16',
   ...['B8', 'B8C', 'B8M', 'B8T'].flatMap((g) => [`${g} class 1`, `${g} class 2`]),
 ];
-const A320 = ['L7', 'L7M', 'L43', ...['B8', 'B8M'].flatMap((g) => [`${g} class 1`, `${g} class 2`])];
+const A320 = ['L7', 'L7M', 'L43', ...['B8', 'B8C', 'B8M', 'B8T'].flatMap((g) => [`${g} class 1`, `${g} class 2`])];
 
 /** ASTM F593: alloy group 1 is the 304 family, group 2 the 316 family. The letter is the head mark. */
 const F593: readonly (readonly [condition: string, mark?: string])[] = [

@@ -5,8 +5,9 @@ import { named, nearestNumbers } from './nearest.ts';
 import { MM_PER_INCH, type Thread } from './thread.ts';
 import { METRIC_THREADS, UNIFIED_THREADS } from './threads.ts';
 
-const METRIC = /^MF?\s*(\d+(?:\.\d+)?)(?:\s*[X-]\s*(\d+(?:\.\d+)?)(?![\dGH.]))?(?:\s*-?\s*\d[GH](?:\d[GH])?)?$/;
-const INCH_SIZE = String.raw`(#\s*\d{1,2}|\d+[\s-]+\d+\/\d+|\d+\/\d+|\d*\.\d+|\d+)\s*(?:"|IN\b)?`;
+const METRIC =
+  /^MF?\s*(\d+(?:\.\d+)?)(?:\s*[X-]\s*(\d+(?:\.\d+)?)(?![\dGH.]))?(?:\s*-?\s*\d[GH](?:\d[GH])?(?:\/\d[GH](?:\d[GH])?)?)?$/;
+const INCH_SIZE = String.raw`(#\s*\d{1,2}|\d+[\s-]+\d+\/\d+|\d+\/\d+|\d*\.\d+|\d+)\s*(?:"|IN(?:CH)?\b\.?)?`;
 const TPI = String.raw`(\d+[\s-]+1\/2|\d+(?:\.\d+)?)`;
 const SERIES = String.raw`(8\s?-?UN|UNEF|UNC|UNF|UNS|UN)`;
 const UNIFIED = new RegExp(
@@ -15,7 +16,8 @@ const UNIFIED = new RegExp(
 
 /**
  * Reads `M16`, `M16x1.5`, `M16 × 1,5`, `5/8-11 UNC`, `1/4-20`, `#10-32`, `1-1/8-8 UN`, `5/8 UNC`; a tolerance class
- * (`6g`, `2A`) is accepted and dropped. A diameter and pitch that no standard pairs is refused with the standard ones.
+ * (`6g`, `2A`) is accepted and dropped. A diameter and pitch that no standard pairs is refused with the standard ones,
+ * the nearest pitch first.
  * Sources: ISO 261 and ASME B1.1 (see the size tables).
  */
 export function parseThread(text: string): Parsed<Thread> {
@@ -36,12 +38,14 @@ function fold(text: string): string {
     .replace(/([¼½¾⅐-⅞])/gu, ' $1')
     .normalize('NFKC')
     .replace(/\u2044/gu, '/')
+    .replace(/[″”“]|''|′′/gu, '"')
     .replace(/[×*]/gu, 'X')
     .replace(/[‐‑‒–—−]/gu, '-')
     .replace(/(\d),(\d)/gu, '$1.$2')
     .toUpperCase()
     .replace(/^\s*(?:NO\.?|NR\.?)\s*(?=\d)/u, '#')
     .replace(/UNR(?=[CFS]|EF|\b)/u, 'UN')
+    .replace(/^\s*(8\s?UN|UNEF|UNC|UNF|UNS)\s+(.*\S)\s*$/u, '$2 $1')
     .replace(/\s+/gu, ' ')
     .trim();
 }
@@ -61,9 +65,13 @@ function readMetric(text: string, folded: string): Parsed<Thread> {
       ? sameSize.find((t) => t.series === 'coarse')
       : sameSize.find((t) => t.pitchMm === Number(match[2]));
   if (found !== undefined) return { ok: true, value: found };
-  const standard = named(sameSize.map((t) => t.designation));
-  if (match[2] === undefined) return refuse(`\`${text}\` has no coarse thread`, `say which pitch: ${standard}`);
-  const length = Number(match[2]) > 6 ? ' (a bolt length does not belong in the thread)' : '';
+  if (match[2] === undefined) {
+    const standard = named(sameSize.map((t) => t.designation));
+    return refuse(`\`${text}\` has no coarse thread`, `say which pitch: ${standard}`);
+  }
+  const pitch = Number(match[2]);
+  const standard = named(byDistance(sameSize, (t) => Math.abs(t.pitchMm - pitch)));
+  const length = pitch > 6 ? ' (a bolt length does not belong in the thread)' : '';
   return refuse(`\`${text}\` is not a standard pitch for its diameter`, `standard: ${standard}${length}`);
 }
 
@@ -87,7 +95,8 @@ function readUnified(text: string, folded: string): Parsed<Thread> {
     const found = threads.find((t) => (tpi === undefined || t.tpi === tpi) && isSeries(t, series, tpi));
     if (found !== undefined) return { ok: true, value: found };
   }
-  const standard = (sizes.find((threads) => threads.length > 0) ?? []).map((t) => t.designation);
+  const sameSize = sizes.find((threads) => threads.length > 0) ?? [];
+  const standard = byDistance(sameSize, (t) => (tpi === undefined ? 0 : Math.abs((t.tpi ?? 0) - tpi)));
   if (standard.length > 0) return refuse(`\`${text}\` is not a standard thread`, `standard: ${named(standard)}`);
   const value = inches(match[1] ?? '');
   const near = nearestNumbers(value, [...new Set(UNIFIED_THREADS.map((t) => t.diameterMm / MM_PER_INCH))]);
@@ -119,6 +128,11 @@ function inches(text: string): number {
       const [top = '', bottom = '1'] = part.split('/');
       return sum + Number(top) / Number(bottom);
     }, 0);
+}
+
+/** Designations of `threads`, the nearest first; equal ones keep the order of the tables. */
+function byDistance(threads: readonly Thread[], apart: (thread: Thread) => number): readonly string[] {
+  return threads.toSorted((a, b) => apart(a) - apart(b)).map((t) => t.designation);
 }
 
 function refuse(problem: string, hint: string): Parsed<never> {

@@ -2,12 +2,14 @@
 
 import type { Sizes, StrengthRow } from './strength-row.ts';
 
-/** SAE J429, as in Shigley & Mischke 5th ed. p. 341; Grade 2 for lengths to 6 in. */
+/**
+ * SAE J429, as in Shigley & Mischke 5th ed. p. 341; Grade 2 above Grade 1 for lengths to 6 in only, Grade 4 studs only.
+ */
 const J429 = 'SAE J429';
 const A449 = 'ASTM A449 type 1';
 const A574 = 'ASTM A574';
 const A193 = 'ASTM A193 Table 2';
-const A320 = 'ASTM A320';
+const A320 = 'ASTM A320 (L7, L43, B8C and B8T memory)';
 const F593 = 'ASTM F593';
 
 function row(
@@ -81,8 +83,8 @@ export const INCH_STRENGTH: readonly StrengthRow[] = [
   row('ASTM A320 L7', { to: 2.5 }, undefined, 105, 125, A320),
   row('ASTM A320 L7M', { to: 2.5 }, undefined, 80, 100, A320),
   row('ASTM A320 L43', { to: 4 }, undefined, 105, 125, A320),
-  ...['B8', 'B8M'].map((g) => row(`ASTM A320 ${g} class 1`, {}, undefined, 30, 75, A320)),
-  ...class2('ASTM A320 B8', HARDENED_304, A320),
+  ...['B8', 'B8C', 'B8M', 'B8T'].map((g) => row(`ASTM A320 ${g} class 1`, {}, undefined, 30, 75, A320)),
+  ...['B8', 'B8C', 'B8T'].flatMap((g) => class2(`ASTM A320 ${g}`, HARDENED_304, A320)),
   ...class2('ASTM A320 B8M', HARDENED_316, A320),
   ...['group 1', 'group 2'].flatMap((group) => [
     row(`ASTM F593 ${group} A`, QUARTER_TO_LARGEST, undefined, 30, 75, F593),

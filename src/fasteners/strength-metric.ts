@@ -5,6 +5,8 @@ import type { Sizes, StrengthRow } from './strength-row.ts';
 const ISO_898 = 'ISO 898-1:2013 Table 3';
 const ISO_3506 = 'ISO 3506-1:2020';
 const TO_M39: Sizes = { from: 1.6, to: 39 };
+/** ISO 3506-1 limits the ferritic classes to 24 mm (memory). */
+const TO_M24: Sizes = { from: 1.6, to: 24 };
 
 function iso(
   grade: string,
@@ -95,7 +97,9 @@ export const METRIC_STRENGTH: readonly StrengthRow[] = [
   ...STEELS.flatMap((steel) =>
     Object.entries(STAINLESS).map(([c, [y, t]]) => plain(`${steel}-${c}`, TO_M39, y, t, ISO_3506, 'Rp0.2')),
   ),
-  ...Object.entries(MARTENSITIC).map(([id, [y, t]]) => plain(id, TO_M39, y, t, `${ISO_3506} (memory)`, 'Rp0.2')),
+  ...Object.entries(MARTENSITIC).map(([id, [y, t]]) =>
+    plain(id, id.startsWith('F') ? TO_M24 : TO_M39, y, t, `${ISO_3506} (memory)`, 'Rp0.2'),
+  ),
   plain('ASTM A193 B5', { to: 100 }, 550, 690, A193M),
   plain('ASTM A193 B6', { to: 100 }, 585, 760, A193M),
   plain('ASTM A193 B7', { to: 64 }, 720, 860, A193M),
@@ -110,7 +114,7 @@ export const METRIC_STRENGTH: readonly StrengthRow[] = [
   plain('ASTM A320 L7', { to: 64 }, 725, 860, A320M),
   plain('ASTM A320 L7M', { to: 64 }, 550, 690, A320M),
   plain('ASTM A320 L43', { to: 100 }, 725, 860, A320M),
-  ...['B8', 'B8M'].map((g) => plain(`ASTM A320 ${g} class 1`, {}, 205, 515, A320M)),
-  ...class2('ASTM A320', A320M, 'B8', HARDENED_304),
+  ...['B8', 'B8C', 'B8M', 'B8T'].map((g) => plain(`ASTM A320 ${g} class 1`, {}, 205, 515, A320M)),
+  ...['B8', 'B8C', 'B8T'].flatMap((g) => class2('ASTM A320', A320M, g, HARDENED_304)),
   ...class2('ASTM A320', A320M, 'B8M', HARDENED_316),
 ];

@@ -5,8 +5,8 @@ import type { Grade } from './grade.ts';
 import { named } from './nearest.ts';
 import { INCH_STRENGTH } from './strength-inch.ts';
 import { METRIC_STRENGTH } from './strength-metric.ts';
-import { MPA_PER_KSI, type StrengthRow } from './strength-row.ts';
-import { MM_PER_INCH, type Thread } from './thread.ts';
+import { holds, MPA_PER_KSI, rangeInWords, type StrengthRow, sizeOf } from './strength-row.ts';
+import type { Thread } from './thread.ts';
 
 /** All in MPa. `proofMPa` is absent where the standard has none (stainless, ASTM A193, A320, F593): yield is not proof. */
 export interface Strength {
@@ -16,6 +16,8 @@ export interface Strength {
   readonly yieldKind: string;
   readonly tensileMPa: number;
   readonly source: string;
+  /** A warning that the standard itself gives with the grade. */
+  readonly caution?: string;
 }
 
 const ROWS: readonly StrengthRow[] = [...METRIC_STRENGTH, ...INCH_STRENGTH];
@@ -28,23 +30,15 @@ export function strengthOf(grade: Grade, thread: Thread): Parsed<Strength> {
   const ofGrade = ROWS.filter((r) => r.grade === grade.id);
   const rows = ofGrade.filter((r) => r.system === thread.system);
   if (rows.length === 0) return wrongSystem(grade, thread, ofGrade);
-  const size = thread.system === 'metric' ? thread.diameterMm : thread.diameterMm / MM_PER_INCH;
-  const row = rows.find((r) => holds(r, size));
+  const row = rows.find((r) => holds(r, sizeOf(thread)));
   if (row === undefined) {
     return {
       ok: false,
       problem: `\`${grade.id}\` is not made in \`${thread.designation}\``,
-      hint: `${grade.standard} gives it for ${range(rows, thread.system)}; choose another grade or size`,
+      hint: `${grade.standard} gives it for ${rangeInWords(rows, thread.system)}; choose another grade or size`,
     };
   }
   return { ok: true, value: inMPa(row) };
-}
-
-function holds(row: StrengthRow, size: number): boolean {
-  const slack = 1e-6;
-  if (row.from !== undefined && size < row.from - slack) return false;
-  if (row.over !== undefined && size <= row.over + slack) return false;
-  return row.to === undefined || size <= row.to + slack;
 }
 
 function inMPa(row: StrengthRow): Strength {
@@ -55,16 +49,19 @@ function inMPa(row: StrengthRow): Strength {
     tensileMPa: row.tensile * factor,
     source: row.source,
   };
-  return row.proof === undefined ? base : { ...base, proofMPa: row.proof * factor };
+  const caution = CAUTIONS[row.grade];
+  return {
+    ...base,
+    ...(row.proof === undefined ? {} : { proofMPa: row.proof * factor }),
+    ...(caution === undefined ? {} : { caution }),
+  };
 }
 
-function range(rows: readonly StrengthRow[], system: Thread['system']): string {
-  const ends = (n: number) => (system === 'metric' ? `M${n}` : `${n} in`);
-  const low = Math.min(...rows.map((r) => r.from ?? r.over ?? 0));
-  const high = Math.max(...rows.map((r) => r.to ?? Number.POSITIVE_INFINITY));
-  if (!Number.isFinite(high)) return low === 0 ? 'all sizes' : `${ends(low)} and up`;
-  return low === 0 ? `sizes to ${ends(high)}` : `sizes from ${ends(low)} to ${ends(high)}`;
-}
+/** ISO 898-1:2013 Table 2, footnote to 12.9 (memory, in our words). */
+const CAUTIONS: Readonly<Record<string, string>> = {
+  '12.9':
+    'ISO 898-1 asks for caution with class 12.9: wet or corrosive surroundings can crack it under stress, plated or not',
+};
 
 /** Grades of like strength in the other system, for the hint only: not equivalents. */
 const NEAR: Readonly<Record<string, readonly string[]>> = {

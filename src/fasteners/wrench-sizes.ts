@@ -1,4 +1,4 @@
-/** Published widths across flats and key sizes, by head and nominal size. */
+/** Published widths across flats and key sizes of heads and screws, by nominal size. */
 
 export interface WrenchTable {
   readonly kind: 'across flats' | 'key';
@@ -8,7 +8,8 @@ export interface WrenchTable {
   readonly sizes: Readonly<Record<string, string>>;
 }
 
-function table(kind: WrenchTable['kind'], standard: string, source: string, rows: string): WrenchTable {
+/** `rows` is written `M16:24 | M20:30`. */
+export function table(kind: WrenchTable['kind'], standard: string, source: string, rows: string): WrenchTable {
   const pairs = rows
     .trim()
     .split(/\s*\|\s*/)
@@ -16,21 +17,13 @@ function table(kind: WrenchTable['kind'], standard: string, source: string, rows
   return { kind, standard, source, sizes: Object.fromEntries(pairs) };
 }
 
-const PART = 'part read in reprints and open parts data sets, the rest memory';
+/** Where most tables come from. */
+export const PART = 'part read in reprints and open parts data sets, the rest memory';
 
 export const HEX_ISO = table(
   'across flats',
   'ISO 4014 and ISO 4017',
   `ISO 4014:2011 and ISO 4017 tables; ${PART}`,
-  `M1.6:3.2 | M2:4 | M2.5:5 | M3:5.5 | M3.5:6 | M4:7 | M5:8 | M6:10 | M7:11 | M8:13 | M10:16 | M12:18 | M14:21 | M16:24
-   | M18:27 | M20:30 | M22:34 | M24:36 | M27:41 | M30:46 | M33:50 | M36:55 | M39:60 | M42:65 | M45:70 | M48:75 | M52:80
-   | M56:85 | M60:90 | M64:95`,
-);
-
-export const HEX_NUT_ISO = table(
-  'across flats',
-  'ISO 4032',
-  `ISO 4032 table; ${PART}`,
   `M1.6:3.2 | M2:4 | M2.5:5 | M3:5.5 | M3.5:6 | M4:7 | M5:8 | M6:10 | M7:11 | M8:13 | M10:16 | M12:18 | M14:21 | M16:24
    | M18:27 | M20:30 | M22:34 | M24:36 | M27:41 | M30:46 | M33:50 | M36:55 | M39:60 | M42:65 | M45:70 | M48:75 | M52:80
    | M56:85 | M60:90 | M64:95`,
@@ -52,15 +45,6 @@ export const HEAVY_HEX_METRIC = table(
   'M12:22 | M16:27 | M20:32 | M22:36 | M24:41 | M27:46 | M30:50 | M36:60',
 );
 
-/** Heavy nuts and bolts of ASTM flange studs; M20 differs from EN 14399-4. */
-export const HEAVY_HEX_ASME_METRIC = table(
-  'across flats',
-  'ASME B18.2.4.6M',
-  'ASME B18.2.4.6M table (memory)',
-  `M12:21 | M14:24 | M16:27 | M20:34 | M22:36 | M24:41 | M27:46 | M30:50 | M36:60 | M42:70 | M48:80 | M56:90 | M64:100
-   | M72:110 | M80:120 | M90:135 | M100:150`,
-);
-
 export const FLANGE_SMALL = table(
   'across flats',
   'ISO 4162',
@@ -78,10 +62,10 @@ export const FLANGE_HEAVY = table(
 export const HEX_INCH = table(
   'across flats',
   'ASME B18.2.1',
-  `ASME B18.2.1 hex cap screw table; ${PART}`,
+  `ASME B18.2.1 hex cap screw and hex bolt tables; ${PART}`,
   `1/4:7/16 | 5/16:1/2 | 3/8:9/16 | 7/16:5/8 | 1/2:3/4 | 9/16:13/16 | 5/8:15/16 | 3/4:1 1/8 | 7/8:1 5/16 | 1:1 1/2
    | 1 1/8:1 11/16 | 1 1/4:1 7/8 | 1 3/8:2 1/16 | 1 1/2:2 1/4 | 1 5/8:2 7/16 | 1 3/4:2 5/8 | 1 7/8:2 13/16 | 2:3
-   | 2 1/4:3 3/8 | 2 1/2:3 3/4 | 2 3/4:4 1/8 | 3:4 1/2`,
+   | 2 1/4:3 3/8 | 2 1/2:3 3/4 | 2 3/4:4 1/8 | 3:4 1/2 | 3 1/4:4 7/8 | 3 1/2:5 1/4 | 3 3/4:5 5/8 | 4:6`,
 );
 
 export const HEAVY_HEX_INCH = table(
@@ -90,23 +74,6 @@ export const HEAVY_HEX_INCH = table(
   `ASME B18.2.1-2010 heavy hex table; ${PART}`,
   `1/2:7/8 | 5/8:1 1/16 | 3/4:1 1/4 | 7/8:1 7/16 | 1:1 5/8 | 1 1/8:1 13/16 | 1 1/4:2 | 1 3/8:2 3/16 | 1 1/2:2 3/8
    | 1 5/8:2 9/16 | 1 3/4:2 3/4 | 1 7/8:2 15/16 | 2:3 1/8 | 2 1/4:3 1/2 | 2 1/2:3 7/8 | 2 3/4:4 1/4 | 3:4 5/8`,
-);
-
-export const HEX_NUT_INCH = table(
-  'across flats',
-  'ASME B18.2.2',
-  `ASME B18.2.2 hex nut table; ${PART}`,
-  `1/4:7/16 | 5/16:1/2 | 3/8:9/16 | 7/16:11/16 | 1/2:3/4 | 9/16:7/8 | 5/8:15/16 | 3/4:1 1/8 | 7/8:1 5/16 | 1:1 1/2
-   | 1 1/8:1 11/16 | 1 1/4:1 7/8 | 1 3/8:2 1/16 | 1 1/2:2 1/4`,
-);
-
-export const HEAVY_NUT_INCH = table(
-  'across flats',
-  'ASME B18.2.2 heavy hex',
-  `ASME B18.2.2 heavy hex nut table; ${PART}`,
-  `1/4:1/2 | 5/16:9/16 | 3/8:11/16 | 7/16:3/4 | 1/2:7/8 | 9/16:15/16 | 5/8:1 1/16 | 3/4:1 1/4 | 7/8:1 7/16 | 1:1 5/8
-   | 1 1/8:1 13/16 | 1 1/4:2 | 1 3/8:2 3/16 | 1 1/2:2 3/8 | 1 5/8:2 9/16 | 1 3/4:2 3/4 | 1 7/8:2 15/16 | 2:3 1/8
-   | 2 1/4:3 1/2 | 2 1/2:3 7/8 | 2 3/4:4 1/4 | 3:4 5/8 | 3 1/4:5 | 3 1/2:5 3/8 | 3 3/4:5 3/4 | 4:6 1/8`,
 );
 
 export const FLANGE_INCH = table(
@@ -135,14 +102,14 @@ export const COUNTERSUNK_METRIC = table(
   'key',
   'ISO 10642',
   `ISO 10642 table; ${PART}`,
-  'M3:2 | M4:2.5 | M5:3 | M6:4 | M8:5 | M10:6 | M12:8 | M14:10 | M16:10 | M20:12',
+  'M2:1.3 | M2.5:1.5 | M3:2 | M4:2.5 | M5:3 | M6:4 | M8:5 | M10:6 | M12:8 | M14:10 | M16:10 | M20:12',
 );
 
 export const SET_METRIC = table(
   'key',
   'ISO 4026 to ISO 4029',
   `ISO 4026 to ISO 4029 tables; ${PART}`,
-  'M1.6:0.7 | M2:0.9 | M2.5:1.3 | M3:1.5 | M4:2 | M5:2.5 | M6:3 | M8:4 | M10:5 | M12:6 | M16:8 | M20:10 | M24:12',
+  'M1.6:0.7 | M2:0.9 | M2.5:1.3 | M3:1.5 | M4:2 | M5:2.5 | M6:3 | M8:4 | M10:5 | M12:6 | M14:6 | M16:8 | M18:10 | M20:10 | M22:12 | M24:12',
 );
 
 export const SOCKET_INCH = table(
@@ -151,7 +118,8 @@ export const SOCKET_INCH = table(
   `ASME B18.3 socket head cap screw table; ${PART}`,
   `#0:0.050 | #1:1/16 | #2:5/64 | #3:5/64 | #4:3/32 | #5:3/32 | #6:7/64 | #8:9/64 | #10:5/32 | #12:5/32 | 1/4:3/16
    | 5/16:1/4 | 3/8:5/16 | 7/16:3/8 | 1/2:3/8 | 5/8:1/2 | 3/4:5/8 | 7/8:3/4 | 1:3/4 | 1 1/8:7/8 | 1 1/4:7/8 | 1 3/8:1
-   | 1 1/2:1 | 1 3/4:1 1/4 | 2:1 1/2 | 2 1/4:1 3/4 | 2 1/2:1 3/4 | 2 3/4:2 | 3:2 1/4`,
+   | 1 1/2:1 | 1 3/4:1 1/4 | 2:1 1/2 | 2 1/4:1 3/4 | 2 1/2:1 3/4 | 2 3/4:2 | 3:2 1/4 | 3 1/4:2 1/4 | 3 1/2:2 3/4
+   | 3 3/4:2 3/4 | 4:3`,
 );
 
 export const BUTTON_INCH = table(
@@ -167,7 +135,7 @@ export const COUNTERSUNK_INCH = table(
   'ASME B18.3',
   `ASME B18.3 flat countersunk head table; ${PART}`,
   `#0:0.035 | #1:0.050 | #2:0.050 | #3:1/16 | #4:1/16 | #5:5/64 | #6:5/64 | #8:3/32 | #10:1/8 | 1/4:5/32 | 5/16:3/16
-   | 3/8:7/32 | 7/16:1/4 | 1/2:5/16 | 5/8:3/8 | 3/4:1/2 | 7/8:9/16 | 1:5/8`,
+   | 3/8:7/32 | 7/16:1/4 | 1/2:5/16 | 5/8:3/8 | 3/4:1/2 | 7/8:9/16 | 1:5/8 | 1 1/8:3/4 | 1 1/4:7/8 | 1 3/8:7/8 | 1 1/2:1`,
 );
 
 export const SET_INCH = table(
@@ -176,5 +144,5 @@ export const SET_INCH = table(
   `ASME B18.3 set screw table; ${PART}`,
   `#0:0.028 | #1:0.035 | #2:0.035 | #3:0.050 | #4:0.050 | #5:1/16 | #6:1/16 | #8:5/64 | #10:3/32 | 1/4:1/8 | 5/16:5/32
    | 3/8:3/16 | 7/16:7/32 | 1/2:1/4 | 5/8:5/16 | 3/4:3/8 | 7/8:1/2 | 1:9/16 | 1 1/8:9/16 | 1 1/4:5/8 | 1 3/8:5/8
-   | 1 1/2:3/4`,
+   | 1 1/2:3/4 | 1 3/4:1 | 2:1`,
 );

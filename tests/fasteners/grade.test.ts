@@ -91,6 +91,10 @@ describe('strengthOf', () => {
     ['8.8', 'M42', /not made in/],
     ['9.8', 'M18', /not made in/],
     ['9.8', 'M1.4', /not made in/],
+    ['F1-60', 'M27', /not made in/],
+    ['A2-70', 'M42', /not made in/],
+    ['ASTM A320 L7M', '2 3/4-4', /not made in/],
+    ['ASTM A193 B8 class 2', '1 5/8-8', /not made in/],
     ['SAE 5.2', '1 1/8-7', /not made in/],
     ['SAE 5', '1 3/4-5', /not made in/],
     ['SAE 8', '#10-32', /not made in/],
@@ -101,6 +105,24 @@ describe('strengthOf', () => {
     const s = strengthOf(grade(g), thread(t));
     expect(s.ok ? 'given' : s.problem).toMatch(problem);
     expect(s.ok ? '' : s.hint).not.toBe('');
+  });
+
+  test('12.9 carries the caution of its standard, and no other class does', () => {
+    const cautions = GRADES.filter((g) => {
+      const s = strengthOf(g, thread('M12'));
+      return s.ok && s.value.caution !== undefined;
+    });
+    expect(cautions.map((g) => g.id)).toEqual(['12.9']);
+  });
+
+  test('limits are printed as the trade writes them', () => {
+    const hint = (g: string, t: string) => {
+      const s = strengthOf(grade(g), thread(t));
+      return s.ok ? '' : s.hint;
+    };
+    expect(hint('SAE 8', '#10-32')).toMatch(/from 1\/4 in to 1 1\/2 in/);
+    expect(hint('ASTM F593 group 1 CW1', '3/4-10')).toMatch(/from 1\/4 in to 5\/8 in/);
+    expect(hint('8.8', 'M42')).toMatch(/from M1\.6 to M39/);
   });
 
   test('A449 goes on to 3 in where SAE 5 ends', () => {

@@ -38,13 +38,31 @@ describe('parseThread', () => {
     ['1-8 8UN', '1-8 UNC'],
     ['1-14', '1-14 UNS'],
     ['1-8 UNRC', '1-8 UNC'],
+    ['M 16 X 1.5 - 6g', 'M16×1.5'],
+    ['M16x1.5-6H/6g', 'M16×1.5'],
+    ['10-32 UNF', '#10-32 UNF'],
+    ['1.125-8 UN', '1 1/8-8 8UN'],
+    ['1⅛-8UN', '1 1/8-8 8UN'],
+    ['5/8″-11', '5/8-11 UNC'],
+    ['1/2 inch-13', '1/2-13 UNC'],
+    ['UNC 5/8-11', '5/8-11 UNC'],
+    ['UNC 5/8', '5/8-11 UNC'],
+    ['12-28 UNF-2A', '#12-28 UNF'],
   ])('%s as %s', (text, designation) => {
     const parsed = parseThread(text);
     expect(parsed.ok ? parsed.value.designation : parsed.problem).toBe(designation);
   });
 
   test.each([
-    ['M16x1.25', /not a standard pitch/, /`M16×1\.5`/],
+    ['M16x1.25', /not a standard pitch/, /: `M16×1\.5`, `M16×1` and `M16`/],
+    ['M16x1.75', /not a standard pitch/, /: `M16`, `M16×1\.5`/],
+    ['M16x3', /not a standard pitch/, /: `M16`, `M16×1\.5`/],
+    ['M16xNaN', /not a metric thread/, /write it like/],
+    ['M1e9', /not a metric thread/, /write it like/],
+    ['M0.0001', /no standard diameter/, /`M1`/],
+    ['#99-20', /no standard diameter/, /nearest/],
+    ['5/8-1e3', /not a thread/, /write it like/],
+    ['5/8-0', /not a standard thread/, /`5\/8-11 UNC`/],
     ['M16x60', /not a standard pitch/, /length does not belong/],
     ['M19', /no standard diameter/, /`M18` and `M20`/],
     ['M17', /no coarse thread/, /`M17×1\.5`/],
@@ -56,7 +74,7 @@ describe('parseThread', () => {
     ['5/8-10', /not a standard thread/, /`5\/8-11 UNC`, `5\/8-18 UNF`/],
     ['5/8', /how many threads/, /`5\/8-11 UNC`/],
     ['1-14 UNF', /not a standard thread/, /`1-12 UNF`/],
-    ['#10-30', /not a standard thread/, /`#10-24 UNC` and `#10-32 UNF`/],
+    ['#10-30', /not a standard thread/, /: `#10-32 UNF` and `#10-24 UNC`/],
     ['99-4', /no standard diameter/, /`4`/],
     ['1/0-20', /no standard diameter/, /nearest/],
     ['0/8-20', /no standard diameter/, /nearest/],
@@ -69,6 +87,57 @@ describe('parseThread', () => {
     if (parsed.ok) throw new RangeError(`${text} was read as ${parsed.value.designation}`);
     expect(parsed.problem).toMatch(problem);
     expect(parsed.hint).toMatch(hint);
+  });
+
+  /** A thread spelt at random: sign of multiplication, point or comma, blanks, dashes, capitals, tolerance class. */
+  const spelling = fc
+    .record({
+      thread: fc.constantFrom(...ALL),
+      times: fc.constantFrom('x', 'X', '×', ' x ', ' × ', ' X', '*'),
+      comma: fc.boolean(),
+      dash: fc.constantFrom('-', ' - ', '–', '—', '- ', '‑'),
+      before: fc.constantFrom('', ' ', '  '),
+      lower: fc.boolean(),
+      tolerance: fc.boolean(),
+      decimalSize: fc.boolean(),
+    })
+    .map(({ thread: t, times, comma, dash, before, lower, tolerance, decimalSize }) => {
+      const point = (n: number) => (comma ? String(n).replace('.', ',') : String(n));
+      const inch = (t.diameterMm / 25.4).toFixed(4);
+      const metric = `${before}M${before}${point(t.diameterMm)}${times}${point(t.pitchMm)}${tolerance ? ' - 6g' : ''}`;
+      const size = decimalSize ? inch : t.size;
+      const gap = /^\d/.test(t.series) ? ' ' : before;
+      const unified = `${before}${size}${dash}${t.tpi ?? 0}${gap}${t.series}${tolerance ? '-2A' : ''}`;
+      const text = t.system === 'metric' ? metric : unified;
+      return { text: lower ? text.toLowerCase() : text, thread: t };
+    });
+
+  test('a thread spelt at random is read back as itself, and printing what was read changes nothing', () => {
+    fc.assert(
+      fc.property(spelling, ({ text, thread }) => {
+        const parsed = parseThread(text);
+        if (!parsed.ok || parsed.value !== thread) return false;
+        const again = parseThread(parsed.value.designation);
+        return again.ok && again.value === thread;
+      }),
+      { numRuns: 2000 },
+    );
+  });
+
+  test('a pitch that is not standard names the nearest standard one first', () => {
+    const sizes = [...new Set(METRIC_THREADS.map((t) => t.diameterMm))];
+    fc.assert(
+      fc.property(fc.constantFrom(...sizes), fc.integer({ min: 1, max: 699 }), (diameter, hundredths) => {
+        const pitch = hundredths / 100;
+        const parsed = parseThread(`M${diameter}x${pitch}`);
+        if (parsed.ok) return parsed.value.pitchMm === pitch;
+        const first = parseThread(/`([^`]+)`/.exec(parsed.hint)?.[1] ?? '');
+        const own = METRIC_THREADS.filter((t) => t.diameterMm === diameter);
+        const least = Math.min(...own.map((t) => Math.abs(t.pitchMm - pitch)));
+        return first.ok && Math.abs(first.value.pitchMm - pitch) <= least + 1e-9;
+      }),
+      { numRuns: 500 },
+    );
   });
 
   test('never throws and never invents a thread', () => {
@@ -96,6 +165,22 @@ describe('threads as data', () => {
       expect(t.pitchDiameterMm).toBeGreaterThan(t.internalMinorMm);
       expect(t.internalMinorMm).toBeGreaterThan(t.minorDiameterMm);
       expect(t.stressAreaMm2, t.designation).toBeGreaterThan(t.rootAreaMm2);
+    }
+  });
+
+  test('the stress area lies between the root area and the area at the pitch diameter', () => {
+    for (const t of ALL) {
+      expect(t.stressAreaMm2, t.designation).toBeGreaterThan(t.rootAreaMm2);
+      expect(t.stressAreaMm2, t.designation).toBeLessThan((Math.PI / 4) * t.pitchDiameterMm ** 2);
+    }
+  });
+
+  test('the unified stress area by the route of ISO 898-1 is larger by at most 2.2 %: ASME B1.1 takes a deeper root', () => {
+    for (const t of UNIFIED_THREADS) {
+      const mean = (t.pitchDiameterMm + t.minorDiameterMm) / 2;
+      const share = ((Math.PI / 4) * mean ** 2) / t.stressAreaMm2 - 1;
+      expect(share, t.designation).toBeGreaterThan(0);
+      expect(share, t.designation).toBeLessThan(0.022);
     }
   });
 

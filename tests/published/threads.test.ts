@@ -1,7 +1,7 @@
 /** Thread diameters and areas against ISO 898-1, ISO 724 and ASME B1.1 tables. */
 
 import { describe, expect, test } from 'vitest';
-import { readData, thread } from './read-data.ts';
+import { halfDigit, readData, thread } from './read-data.ts';
 
 const IN = 25.4;
 
@@ -41,6 +41,18 @@ describe('ASME B1.1: unified threads', () => {
       if (row.has('minor_dia_internal_in')) {
         expect(Math.abs(t.internalMinorMm / IN - row.number('minor_dia_internal_in'))).toBeLessThanOrEqual(0.00015);
       }
+    });
+  }
+});
+
+describe('ASME B1.1: stress areas alone', () => {
+  for (const row of readData('thread-unified-areas')) {
+    const name = row.text('designation');
+    test(`${name} (${row.text('source')})`, () => {
+      // Half a digit of the printed area, and 0.1 % for tables that cut instead of rounding.
+      const printed = row.number('At_in2');
+      const room = halfDigit(row.text('At_in2')) + 0.001 * printed;
+      expect(Math.abs(thread(name).stressAreaMm2 / IN ** 2 - printed)).toBeLessThanOrEqual(room);
     });
   }
 });
