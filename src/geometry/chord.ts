@@ -28,3 +28,13 @@ export function neighbourChordMm(p: Pattern): number {
   }
   return Number.isFinite(least) ? least : 0;
 }
+
+/** Greatest distance between any two holes, mm. 0 for a pattern of one hole. */
+export function acrossMm(p: Pattern): number {
+  const holes = patternHoles(p);
+  let most = 0;
+  for (const [i, hole] of holes.entries()) {
+    for (const other of holes.slice(i + 1)) most = Math.max(most, distanceMm(hole, other));
+  }
+  return most;
+}

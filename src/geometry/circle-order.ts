@@ -15,10 +15,14 @@ export function circleOrder(count: number): SequenceParts {
     const parts = published.groups === undefined ? inFours(count) : inGroups(published.groupSize, published.groups);
     return { ...parts, published: published.source };
   }
+  return count > MOST_SINGLE && count % 4 === 0 ? inGroups(GROUP, groupOrder(count / GROUP)) : crossOrder(count);
+}
+
+/** Single bolts crosswise whatever the count: in fours, in pairs, or a star. count: integer >= 1. */
+export function crossOrder(count: number): SequenceParts {
   if (count < 4) return { order: upTo(count), rule: 'In turn, a little at a time, and round again.' };
   if (count % 2 === 1) return star(count);
-  if (count % 4 === 2) return inPairs(count);
-  return count > MOST_SINGLE ? inGroups(GROUP, groupOrder(count / GROUP)) : inFours(count);
+  return count % 4 === 2 ? inPairs(count) : inFours(count);
 }
 
 /** 1, opposite, a quarter turn on, opposite; the next four begin where the gap is widest. */
@@ -71,6 +75,7 @@ function groupOrder(groups: number): readonly number[] {
   return order.slice(0, -1).map((g) => (g > last ? g - 1 : g));
 }
 
-function upTo(count: number): readonly number[] {
+/** Numbers 1 to count. */
+export function upTo(count: number): readonly number[] {
   return Array.from({ length: count }, (_, i) => i + 1);
 }

@@ -1,14 +1,26 @@
-/** The order in which the fasteners of a pattern are tightened, and its reverse. */
+/** What a tightening sequence is: the order of the fasteners, its moves and the sentence for the card. */
 
-import { circleOrder } from './circle-order.ts';
-import { type Pattern, patternHoles } from './pattern.ts';
-import { spiralOrder } from './spiral-order.ts';
+export type Method = 'cross' | 'spiral' | 'quadrants' | 'in turn';
+export type Tools = 1 | 2 | 4;
+
+export interface SequenceOptions {
+  /** Default: cross for circles, spiral for all other layouts. */
+  readonly method?: Method;
+  /** Fasteners tightened at the same moment; default 1. */
+  readonly tools?: Tools;
+}
 
 export interface Sequence {
   /** Hole numbers in tightening order. */
   readonly order: readonly number[];
   /** `orderAt[hole - 1]` is the hole's place in the order, from 1. */
   readonly orderAt: readonly number[];
+  /** Holes tightened at the same moment: one each, or as many as there are tools. `order` is these in a row. */
+  readonly moves: readonly (readonly number[])[];
+  /** `moveAt[hole - 1]` is the number of the hole's move, from 1; the same as `orderAt` with one tool. */
+  readonly moveAt: readonly number[];
+  readonly method: Method;
+  readonly tools: Tools;
   /** A sentence for the card. */
   readonly rule: string;
   /** Source, where the order is that of a published table. */
@@ -17,26 +29,20 @@ export interface Sequence {
   readonly groups?: readonly (readonly number[])[];
 }
 
-export type SequenceParts = Omit<Sequence, 'orderAt'>;
-
-/**
- * Order for any pattern, each hole once. Circle: the ASME PCC-1 legacy cross pattern for its published counts, else
- * opposite pairs, a star for odd counts, groups for large rings. Rectangle, row, listed points: from the centre outwards.
- */
-export function tighteningSequence(p: Pattern): Sequence {
-  return complete(p.kind === 'circle' ? circleOrder(p.count) : spiralOrder(patternHoles(p)));
+/** An order with its rule, before its moves are set out. */
+export interface SequenceParts {
+  readonly order: readonly number[];
+  readonly rule: string;
+  readonly published?: string;
+  readonly groups?: readonly (readonly number[])[];
 }
 
-/** The reverse order, for loosening: last tightened, first loosened. It is no published order. */
-export function loosening(sequence: Sequence): Sequence {
-  const order = [...sequence.order].reverse();
-  const rule = 'In the reverse of the tightening order, a little at a time.';
-  if (sequence.groups === undefined) return complete({ order, rule });
-  return complete({ order, rule, groups: [...sequence.groups].reverse().map((group) => [...group].reverse()) });
-}
-
-function complete(parts: SequenceParts): Sequence {
+/** Sets out moves of `tools` fasteners each and both inverses. The order's length is a multiple of `tools`. */
+export function complete(parts: SequenceParts, method: Method, tools: Tools): Sequence {
+  const moves = Array.from({ length: Math.ceil(parts.order.length / tools) }, (_, i) =>
+    parts.order.slice(i * tools, (i + 1) * tools),
+  );
   const orderAt = Array<number>(parts.order.length).fill(0);
   for (const [i, hole] of parts.order.entries()) orderAt[hole - 1] = i + 1;
-  return { ...parts, orderAt };
+  return { ...parts, orderAt, moves, moveAt: orderAt.map((place) => Math.ceil(place / tools)), method, tools };
 }

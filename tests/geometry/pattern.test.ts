@@ -1,15 +1,8 @@
-/** Hole places by complex roots and the law of cosines; counts; what is refused. */
+/** Circles and rectangles: hole places by complex roots and the law of cosines; counts. */
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import {
-  checkPattern,
-  chordMm,
-  neighbourChordMm,
-  type Pattern,
-  patternCount,
-  patternHoles,
-} from '../../src/geometry/index.ts';
+import { chordMm, neighbourChordMm, type Pattern, patternCount, patternHoles } from '../../src/geometry/index.ts';
 
 const counts = fc.integer({ min: 2, max: 200 });
 const diameters = fc.double({ min: 10, max: 5000, noNaN: true });
@@ -127,94 +120,5 @@ describe('rectangle', () => {
         });
       }),
     );
-  });
-});
-
-describe('checkPattern', () => {
-  test.each<[string, Pattern, number | undefined, RegExp | undefined]>([
-    ['a sound circle', { kind: 'circle', diameterMm: 240, count: 8, firstDeg: 22.5 }, 22, undefined],
-    ['one hole', { kind: 'circle', diameterMm: 240, count: 1, firstDeg: 0 }, undefined, /`1` is not a number of holes/],
-    ['half a hole', { kind: 'circle', diameterMm: 240, count: 7.5, firstDeg: 0 }, undefined, /`7\.5`/],
-    ['no count', { kind: 'circle', diameterMm: 240, count: Number.NaN, firstDeg: 0 }, undefined, /`NaN`/],
-    ['no size', { kind: 'circle', diameterMm: 0, count: 8, firstDeg: 0 }, undefined, /`0 mm` is not a size/],
-    ['a negative size', { kind: 'circle', diameterMm: -240, count: 8, firstDeg: 0 }, undefined, /`-240 mm`/],
-    ['no angle', { kind: 'circle', diameterMm: 240, count: 8, firstDeg: Number.NaN }, undefined, /not an angle/],
-    ['too many', { kind: 'circle', diameterMm: 240, count: 100000, firstDeg: 0 }, undefined, /`100000` holes/],
-    ['a circle too small', { kind: 'circle', diameterMm: 40, count: 12, firstDeg: 0 }, 18, /too small for 12 holes/],
-    ['a hole that is no size', { kind: 'circle', diameterMm: 240, count: 8, firstDeg: 0 }, -1, /hole diameter/],
-    ['a sound row', { kind: 'rectangle', lengthMm: 400, widthMm: 0, along: 5, across: 1 }, 18, undefined],
-    [
-      'a row without length',
-      { kind: 'rectangle', lengthMm: 0, widthMm: 0, along: 5, across: 1 },
-      undefined,
-      /length `0 mm`/,
-    ],
-    [
-      'a rectangle without width',
-      { kind: 'rectangle', lengthMm: 400, widthMm: 0, along: 5, across: 2 },
-      undefined,
-      /width `0 mm`/,
-    ],
-    [
-      'a single hole',
-      { kind: 'rectangle', lengthMm: 400, widthMm: 200, along: 1, across: 1 },
-      undefined,
-      /at least|`1` holes/,
-    ],
-    [
-      'overlapping holes',
-      { kind: 'rectangle', lengthMm: 100, widthMm: 100, along: 11, across: 2 },
-      18,
-      /holes 1 and 2 overlap/,
-    ],
-    [
-      'sound points',
-      {
-        kind: 'points',
-        points: [
-          { xMm: 0, yMm: 0 },
-          { xMm: 50, yMm: 0 },
-        ],
-      },
-      18,
-      undefined,
-    ],
-    [
-      'the same point twice',
-      {
-        kind: 'points',
-        points: [
-          { xMm: 5, yMm: 5 },
-          { xMm: 5, yMm: 5 },
-        ],
-      },
-      undefined,
-      /same place/,
-    ],
-    [
-      'a point nowhere',
-      {
-        kind: 'points',
-        points: [
-          { xMm: 5, yMm: Number.NaN },
-          { xMm: 5, yMm: 5 },
-        ],
-      },
-      undefined,
-      /hole 1 .* no place/,
-    ],
-    ['no points', { kind: 'points', points: [] }, undefined, /`0` holes/],
-  ])('%s', (_, pattern, hole, problem) => {
-    const faults = checkPattern(pattern, hole);
-    if (problem === undefined) expect(faults).toEqual([]);
-    else {
-      expect(faults[0]?.problem).toMatch(problem);
-      expect(faults[0]?.hint).not.toBe('');
-    }
-  });
-  test('what it refuses for its numbers, patternHoles throws on', () => {
-    expect(() => patternHoles({ kind: 'circle', diameterMm: 240, count: 7.5, firstDeg: 0 })).toThrow(RangeError);
-    expect(() => patternHoles({ kind: 'circle', diameterMm: Number.NaN, count: 8, firstDeg: 0 })).toThrow(RangeError);
-    expect(() => chordMm(100, 1)).toThrow(RangeError);
   });
 });

@@ -2,24 +2,10 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import {
-  balance,
-  loosening,
-  type Pattern,
-  patternCount,
-  patternHoles,
-  type Sequence,
-  tighteningSequence,
-} from '../../src/geometry/index.ts';
+import { balance, type Pattern, patternCount, patternHoles, tighteningSequence } from '../../src/geometry/index.ts';
+import { circle, isComplete } from './patterns.ts';
 
-const circle = (count: number): Pattern => ({ kind: 'circle', diameterMm: 200, count, firstDeg: 0 });
 const COUNTS = Array.from({ length: 199 }, (_, i) => i + 2);
-
-function isComplete(sequence: Sequence, count: number): boolean {
-  const sorted = [...sequence.order].sort((a, b) => a - b);
-  const once = sorted.length === count && sorted.every((n, i) => n === i + 1);
-  return once && sequence.orderAt.every((place, i) => sequence.order[place - 1] === i + 1);
-}
 
 describe('circles of 2 to 200', () => {
   test('each hole once, and orderAt is the inverse of order', () => {
@@ -157,53 +143,5 @@ describe('other layouts', () => {
     expect(
       tighteningSequence({ kind: 'rectangle', lengthMm: 100, widthMm: 100, along: 2, across: 2 }).published,
     ).toBeUndefined();
-  });
-});
-
-describe('loosening', () => {
-  test('is the reverse, and twice the reverse is the order again', () => {
-    for (const n of COUNTS) {
-      const tighten = tighteningSequence(circle(n));
-      const loosen = loosening(tighten);
-      expect(loosen.order).toEqual([...tighten.order].reverse());
-      expect(loosening(loosen).order).toEqual(tighten.order);
-      expect(isComplete(loosen, n)).toBe(true);
-      expect(loosen.published).toBeUndefined();
-      expect(loosen.groups?.flat()).toEqual(loosen.groups && loosen.order);
-    }
-  });
-});
-
-describe('balance', () => {
-  test('going round in a circle leans far and runs along', () => {
-    const b = balance(
-      circle(12),
-      Array.from({ length: 12 }, (_, i) => i + 1),
-    );
-    expect(b.longestRun).toBe(12);
-    // Half of a circle of 12 leans by 1/sin(15°), the sum of a geometric series of roots of unity.
-    expect(b.largestOffset).toBeCloseTo(1 / Math.sin(Math.PI / 12), 9);
-    expect(b.offsetAfter.at(-1)).toBe(0);
-  });
-  test('opposite pairs lean by one fastener at most and never run along', () => {
-    const b = balance(circle(12), tighteningSequence(circle(12)).order);
-    expect(b.largestOffset).toBeCloseTo(1, 9);
-    expect(b.longestRun).toBe(1);
-    expect(b.doubledAfter[1]).toBeCloseTo(2, 9);
-    expect(b.doubledAfter[3]).toBe(0);
-  });
-  test('the last and the first hole of a circle are neighbours, those of a row are not', () => {
-    expect(balance(circle(6), [6, 1, 3]).longestRun).toBe(2);
-    expect(balance({ kind: 'rectangle', lengthMm: 100, widthMm: 0, along: 6, across: 1 }, [6, 1, 3]).longestRun).toBe(
-      1,
-    );
-  });
-  test('a hole in the centre leans nowhere', () => {
-    expect(
-      balance({ kind: 'rectangle', lengthMm: 100, widthMm: 0, along: 3, across: 1 }, [2, 1, 3]).offsetAfter,
-    ).toEqual([0, 1, 0]);
-  });
-  test("a hole that the pattern has not is a programmer's mistake", () => {
-    expect(() => balance(circle(4), [1, 5])).toThrow(RangeError);
   });
 });
