@@ -73,6 +73,9 @@ export function driveOf(head: Head, thread: Thread, grade?: Grade): Parsed<Drive
   return lookUpDrive(tables, thread, name, `choose another head${empty ? ', such as `hexagon`' : ''}`);
 }
 
+/** Common practice, no source: a socket needs a millimetre of air to be put on and taken off. */
+export const SOCKET_AIR_MM = 1;
+
 /**
  * Outside diameter, mm, to allow for the socket around a fastener: an estimate, common practice, no source. Across
  * flats s: 1.35 s + 2 mm, which is the width across corners (1.155 s) and a wall of a tenth of s and 1 mm, that of a

@@ -4,7 +4,7 @@
  */
 export { bearingOf } from './bearing.ts';
 export type { Bearing } from './bearing-ring.ts';
-export { driveOf, socketOutsideMm } from './drive.ts';
+export { driveOf, SOCKET_AIR_MM, socketOutsideMm } from './drive.ts';
 export { type Drive, driveMm } from './drive-lookup.ts';
 export { FLANGES, sameBoltCircle } from './flange.ts';
 export type { Flange, FlangeAlternative } from './flange-type.ts';

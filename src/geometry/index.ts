@@ -3,6 +3,7 @@
  * x right, y up, mm, seen from the tightening side; angles clockwise from 12 o'clock. Imports only units.
  */
 export { type Balance, balance, compareWithRound, type MoveBalance } from './balance.ts';
+export { type BoltLine, boltLine } from './bolt-line.ts';
 export { checkPattern, type PatternFault } from './check-pattern.ts';
 export { acrossMm, chordMm, neighbourChordMm } from './chord.ts';
 export { checkFeatures, type Feature, type FeatureFault, placeOn } from './features.ts';

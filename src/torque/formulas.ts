@@ -1,23 +1,26 @@
-/** The bolt formulas, each with its inverse: torque in N·m, force in N, length in mm, stress in MPa. */
+/**
+ * The bolt formulas, each with its inverse: torque in N·m, force in N, length in mm, stress in MPa. Every one throws
+ * RangeError on a number that is not finite or of the wrong sign; force, torque and friction may be zero.
+ */
 
 import type { Bearing, Thread } from '../fasteners/index.ts';
-import { positive } from './band.ts';
+import { notNegative, positive } from './band.ts';
 
 const MM_PER_M = 1000;
 
 /** T = K d F in N·m. K: nut factor, -. dMm: nominal diameter, mm. F: preload, N. Source: Shigley ch. 8. */
 export function shortFormTorque(K: number, dMm: number, F: number): number {
-  return (K * dMm * F) / MM_PER_M;
+  return (positive('nut factor', K) * positive('diameter', dMm) * notNegative('preload', F)) / MM_PER_M;
 }
 
 /** F = T/(K d) in N: inverse of `shortFormTorque`. */
 export function shortFormPreload(K: number, dMm: number, torqueNm: number): number {
-  return (torqueNm * MM_PER_M) / (K * dMm);
+  return (notNegative('torque', torqueNm) * MM_PER_M) / (positive('nut factor', K) * positive('diameter', dMm));
 }
 
 /** K = T/(d F): the nut factor that a torque and a preload amount to, by whichever route they were found. */
 export function effectiveNutFactor(dMm: number, F: number, torqueNm: number): number {
-  return (torqueNm * MM_PER_M) / (dMm * F);
+  return (notNegative('torque', torqueNm) * MM_PER_M) / (positive('diameter', dMm) * positive('preload', F));
 }
 
 /** What the long form needs to know of a joint: mu in the thread and under the turned head or nut, both without unit. */
@@ -30,26 +33,49 @@ export interface JointFriction {
 
 /** Lever of the thread, mm: 0.16 P + 0.58 d2 mu, VDI 2230 Part 1 (60 degree flanks). */
 export function threadLeverMm(thread: Thread, mu: number): number {
-  return 0.16 * thread.pitchMm + 0.58 * thread.pitchDiameterMm * mu;
+  return 0.16 * thread.pitchMm + 0.58 * thread.pitchDiameterMm * notNegative('thread friction', mu);
 }
 
 /** Mean diameter of the bearing ring, mm: DKm = (dw + dh)/2, VDI 2230 Part 1. */
 export function bearingDiameterMm(bearing: Bearing): number {
+  if (notNegative('hole', bearing.holeMm) >= positive('bearing face', bearing.faceMm))
+    throw new RangeError(`the bearing face of ${bearing.faceMm} mm lies inside the hole of ${bearing.holeMm} mm`);
   return (bearing.faceMm + bearing.holeMm) / 2;
 }
 
 /** T = F [0.16 P + 0.58 d2 muG + (DKm/2) muK] in N·m. F: preload, N. Source: VDI 2230 Part 1. */
 export function longFormTorque(joint: JointFriction, F: number): number {
-  return (F * longFormLeverMm(joint)) / MM_PER_M;
+  return (notNegative('preload', F) * longFormLeverMm(joint)) / MM_PER_M;
 }
 
 /** Preload in N from a torque in N·m: inverse of `longFormTorque`. */
 export function longFormPreload(joint: JointFriction, torqueNm: number): number {
-  return (torqueNm * MM_PER_M) / longFormLeverMm(joint);
+  return (notNegative('torque', torqueNm) * MM_PER_M) / longFormLeverMm(joint);
+}
+
+/** The long form part by part, N·m: their sum is `longFormTorque`. */
+export interface TorqueParts {
+  /** 0.16 P F: what stretches the bolt. */
+  readonly pitchNm: number;
+  readonly threadFrictionNm: number;
+  readonly bearingFrictionNm: number;
+}
+
+/** What a torque by the long form is spent on. F: preload, N. Source: VDI 2230 Part 1. */
+export function longFormParts(joint: JointFriction, F: number): TorqueParts {
+  const pitchNm = (F * threadLeverMm(joint.thread, 0)) / MM_PER_M;
+  return {
+    pitchNm,
+    threadFrictionNm: (F * threadLeverMm(joint.thread, joint.frictionThread)) / MM_PER_M - pitchNm,
+    bearingFrictionNm: (F * (bearingDiameterMm(joint.bearing) / 2) * joint.frictionBearing) / MM_PER_M,
+  };
 }
 
 function longFormLeverMm({ thread, frictionThread, frictionBearing, bearing }: JointFriction): number {
-  return threadLeverMm(thread, frictionThread) + (bearingDiameterMm(bearing) / 2) * frictionBearing;
+  return (
+    threadLeverMm(thread, frictionThread) +
+    (bearingDiameterMm(bearing) / 2) * notNegative('bearing friction', frictionBearing)
+  );
 }
 
 /** d0 in mm, the diameter of a circle as large as the stress area; for metric threads it is (d2 + d3)/2. */
@@ -60,20 +86,31 @@ export function stressDiameterMm(thread: Thread): number {
 /** Stresses in the shank while the wrench turns, MPa. */
 export interface CombinedStress {
   readonly tensionMPa: number;
+  /** On pi d0³/12, the fully plastic modulus of VDI 2230 since 2001. */
   readonly torsionMPa: number;
   /** sqrt(tension² + 3 torsion²), von Mises. */
   readonly equivalentMPa: number;
+  /** The same on pi d0³/16, the elastic modulus of earlier editions: a third more torsion. */
+  readonly torsionElasticMPa: number;
+  readonly equivalentElasticMPa: number;
 }
 
 /**
- * Stress while tightening. F: preload, N. threadTorqueNm: the part of the torque that twists the shank, N·m.
- * Torsion is reckoned on pi d0³/12, the fully plastic modulus of VDI 2230 since 2001; the elastic one, pi d0³/16,
- * would read a third higher torsion.
+ * Stress while tightening, by both torsion moduli. F: preload, N. threadTorqueNm: the part of the torque that twists the
+ * shank, N·m. Source: VDI 2230 Part 1.
  */
 export function combinedStress(thread: Thread, F: number, threadTorqueNm: number): CombinedStress {
-  const tensionMPa = F / thread.stressAreaMm2;
-  const torsionMPa = (threadTorqueNm * MM_PER_M) / ((Math.PI * stressDiameterMm(thread) ** 3) / 12);
-  return { tensionMPa, torsionMPa, equivalentMPa: Math.sqrt(tensionMPa ** 2 + 3 * torsionMPa ** 2) };
+  const tensionMPa = notNegative('preload', F) / positive('stress area', thread.stressAreaMm2);
+  const perCube = (notNegative('torque', threadTorqueNm) * MM_PER_M) / (Math.PI * stressDiameterMm(thread) ** 3);
+  const torsionMPa = 12 * perCube;
+  const torsionElasticMPa = 16 * perCube;
+  return {
+    tensionMPa,
+    torsionMPa,
+    equivalentMPa: Math.sqrt(tensionMPa ** 2 + 3 * torsionMPa ** 2),
+    torsionElasticMPa,
+    equivalentElasticMPa: Math.sqrt(tensionMPa ** 2 + 3 * torsionElasticMPa ** 2),
+  };
 }
 
 /**
@@ -83,7 +120,7 @@ export function combinedStress(thread: Thread, F: number, threadTorqueNm: number
  */
 export function vdiAssemblyPreload(thread: Thread, yieldMPa: number, mu: number, nu = 0.9): number {
   const d2 = thread.pitchDiameterMm;
-  const slope = thread.pitchMm / (Math.PI * d2) + 1.155 * mu;
+  const slope = thread.pitchMm / (Math.PI * d2) + 1.155 * notNegative('thread friction', mu);
   const twist = 1.5 * (d2 / stressDiameterMm(thread)) * slope;
   return (thread.stressAreaMm2 * positive('nu', nu) * positive('yield', yieldMPa)) / Math.sqrt(1 + 3 * twist ** 2);
 }

@@ -4,8 +4,8 @@ import { bearingOf, type Grade, type Strength, strengthOf, type Thread } from '.
 import { quantity, type Torque, valueIn } from '../units/index.ts';
 import { type Band, mapBand, positive } from './band.ts';
 import type { JointCondition } from './conditions.ts';
-import { longFormTorque, shortFormPreload, shortFormTorque } from './formulas.ts';
-import { unitPairAgrees } from './stated.ts';
+import { longFormTorque, shortFormTorque } from './formulas.ts';
+import { toPrint } from './printed.ts';
 
 export interface TorqueTableRow {
   readonly thread: Thread;
@@ -13,7 +13,9 @@ export interface TorqueTableRow {
   /** Short form at nominal K, full precision. */
   readonly torqueNm: number;
   readonly torqueLbfFt: number;
-  /** The same to print: two to three figures. */
+  /** Short form at low, nominal and high K, N·m. */
+  readonly bandNm: Band;
+  /** The torque to print: three figures, the rest cut off, so that none prints more than is computed. */
   readonly printedNm: Torque;
   readonly printedLbfFt: Torque;
   /** Long form at low, nominal and high friction, N·m. */
@@ -73,7 +75,8 @@ export function torqueTable(
   };
 }
 
-function tableRow(
+/** One row of a table, from the thread's own figures alone. */
+export function tableRow(
   thread: Thread,
   grade: Grade,
   strength: Strength,
@@ -82,26 +85,21 @@ function tableRow(
 ): TorqueTableRow {
   const bearing = bearingOf('stud', thread, grade);
   const preloadN = share * (strength.proofMPa ?? strength.yieldMPa) * thread.stressAreaMm2;
-  const torqueNm = shortFormTorque(condition.nutFactor.nominal, thread.diameterMm, preloadN);
+  const bandNm = mapBand(condition.nutFactor, (K) => shortFormTorque(K, thread.diameterMm, preloadN));
+  const torqueNm = bandNm.nominal;
   const torqueLbfFt = valueIn(quantity('torque', torqueNm, 'N·m'), 'lbf·ft');
   return {
     thread,
     preloadN,
     torqueNm,
     torqueLbfFt,
-    printedNm: toPrint(torqueNm, 'N·m'),
-    printedLbfFt: toPrint(torqueLbfFt, 'lbf·ft'),
+    bandNm,
+    printedNm: toPrint(torqueNm, 'N·m', 'down'),
+    printedLbfFt: toPrint(torqueLbfFt, 'lbf·ft', 'down'),
     longFormNm: mapBand(condition.friction, (mu) =>
       longFormTorque({ thread, frictionThread: mu, frictionBearing: mu, bearing }, preloadN),
     ),
   };
-}
-
-/** Hundredths below 1, tenths below 10, whole numbers below 1000, tens above. */
-function toPrint(value: number, unit: string): Torque {
-  const decimals = value < 1 ? 2 : value < 10 ? 1 : 0;
-  const rounded = value < 1000 ? Number(value.toFixed(decimals)) : Math.round(value / 10) * 10;
-  return quantity('torque', rounded, unit, decimals);
 }
 
 function slug(text: string): string {
@@ -109,73 +107,4 @@ function slug(text: string): string {
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, '-')
     .replace(/^-|-$/g, '');
-}
-
-/**
- * What is wrong with a table, one sentence each; nothing when it holds. Checked afresh from threads, grade and condition:
- * preload is the stated share; short and long form agree; torque and preload rise with diameter within a series; the
- * printed columns agree with each other and with the computed torque.
- */
-export function checkTorqueTable(table: TorqueTable): readonly string[] {
-  return [...table.rows.flatMap((row) => checkRow(table, row)), ...checkRise(table)];
-}
-
-function checkRow(table: TorqueTable, row: TorqueTableRow): readonly string[] {
-  const at = `\`${row.thread.designation}\``;
-  const strength = strengthOf(table.grade, row.thread);
-  if (!strength.ok) return [strength.problem];
-  const { nutFactor } = table.condition;
-  const fresh = tableRow(row.thread, table.grade, strength.value, table.condition, table.preloadShare);
-  const faults: string[] = [];
-  if (!near(row.preloadN, fresh.preloadN, 0.001))
-    faults.push(`${at}: preload is not ${table.preloadShare} of the ${table.preloadBasis} load`);
-  if (!near(row.torqueNm, fresh.torqueNm, 0.001))
-    faults.push(`${at}: torque does not follow from K, diameter and preload`);
-  const back = shortFormPreload(nutFactor.nominal, row.thread.diameterMm, row.torqueNm);
-  if (!near(back, row.preloadN, 0.001)) faults.push(`${at}: torque does not give back the preload`);
-  const low = shortFormTorque(nutFactor.low, row.thread.diameterMm, row.preloadN);
-  const high = shortFormTorque(nutFactor.high, row.thread.diameterMm, row.preloadN);
-  const long = fresh.longFormNm.nominal;
-  if (!(long >= low && long <= high)) faults.push(`${at}: the long form lies outside the band of the short form`);
-  const nm = valueIn(row.printedNm, 'N·m');
-  const other = valueIn(row.printedLbfFt, 'N·m');
-  if (!unitPairAgrees(nm, other, halfDigit(row.printedNm), halfDigit(row.printedLbfFt))) {
-    faults.push(`${at}: the two unit columns differ`);
-  }
-  if (!unitPairAgrees(nm, row.torqueNm, halfDigit(row.printedNm), 0))
-    faults.push(`${at}: the printed torque is not the computed one`);
-  const lbfFt = valueIn(quantity('torque', row.torqueLbfFt, 'lbf·ft'), 'N·m');
-  if (!near(lbfFt, row.torqueNm, 1e-6)) faults.push(`${at}: lbf·ft and N·m are not the same torque`);
-  return faults;
-}
-
-function checkRise(table: TorqueTable): readonly string[] {
-  const faults: string[] = [];
-  for (const series of new Set(table.rows.map((r) => r.thread.series))) {
-    const rows = table.rows.filter((r) => r.thread.series === series);
-    for (let i = 1; i < rows.length; i++) {
-      const [before, row] = [rows[i - 1], rows[i]];
-      if (before === undefined || row === undefined || row.thread.diameterMm <= before.thread.diameterMm) continue;
-      if (row.torqueNm <= before.torqueNm && !gradeDrops(table, before, row)) {
-        faults.push(`\`${row.thread.designation}\`: torque does not rise over \`${before.thread.designation}\``);
-      }
-    }
-  }
-  return faults;
-}
-
-/** Some grades lose strength above a size (SAE 2 above 3/4 in): there the torque may fall, and rightly. */
-function gradeDrops(table: TorqueTable, before: TorqueTableRow, row: TorqueTableRow): boolean {
-  const [a, b] = [strengthOf(table.grade, before.thread), strengthOf(table.grade, row.thread)];
-  return a.ok && b.ok && b.value.tensileMPa < a.value.tensileMPa;
-}
-
-function near(a: number, b: number, share: number): boolean {
-  return Math.abs(a - b) <= share * Math.abs(b);
-}
-
-/** Half a unit of the last printed digit, in N·m; tens are printed above 1000. */
-function halfDigit(torque: Torque): number {
-  const digit = torque.value >= 1000 && torque.decimals === 0 ? 10 : 10 ** -torque.decimals;
-  return valueIn(quantity('torque', digit / 2, torque.unit), 'N·m');
 }

@@ -29,6 +29,12 @@ function unit(
   return { symbol, dimension, factor, offset, spellings };
 }
 
+/** The signs by which the trade joins two units. The printed form of a unit is no spelling besides. */
+function spelled(a: string, b: string): readonly string[] {
+  const printed = ['lbf·ft', 'lbf·in', 'ozf·in', 'kgf·m', 'kgf·cm'];
+  return ['·', '.', '-', ' ', '⋅', '*'].map((sign) => `${a}${sign}${b}`).filter((text) => !printed.includes(text));
+}
+
 export const UNITS: readonly Unit[] = [
   unit('length', 'mm', 0.001),
   unit('length', 'µm', 1e-6, ['um', 'micron', 'μm']),
@@ -42,17 +48,20 @@ export const UNITS: readonly Unit[] = [
   unit('torque', 'kN·m', 1000, ['kN.m', 'kNm', 'kN⋅m']),
   unit('torque', 'dN·m', 0.1, ['dN.m', 'dNm']),
   unit('torque', 'lbf·ft', POUND_FORCE * 12 * INCH, [
-    'lbf.ft',
-    'lbf ft',
-    'ft·lbf',
-    'ft.lbf',
-    'ft-lbf',
-    'lb·ft',
-    'lb.ft',
+    ...spelled('lbf', 'ft'),
+    ...spelled('lb', 'ft'),
+    ...spelled('ft', 'lbf'),
+    ...spelled('ft', 'lb'),
   ]),
-  unit('torque', 'lbf·in', POUND_FORCE * INCH, ['lbf.in', 'lbf in', 'in·lbf', 'in.lbf', 'in-lbf', 'lb·in', 'lb.in']),
-  unit('torque', 'kgf·m', GRAVITY, ['kgf.m', 'kgf m']),
-  unit('torque', 'kgf·cm', GRAVITY / 100, ['kgf.cm', 'kgf cm']),
+  unit('torque', 'lbf·in', POUND_FORCE * INCH, [
+    ...spelled('lbf', 'in'),
+    ...spelled('lb', 'in'),
+    ...spelled('in', 'lbf'),
+    ...spelled('in', 'lb'),
+  ]),
+  unit('torque', 'ozf·in', (POUND_FORCE * INCH) / 16, [...spelled('ozf', 'in'), ...spelled('in', 'ozf')]),
+  unit('torque', 'kgf·m', GRAVITY, [...spelled('kgf', 'm'), ...spelled('kp', 'm')]),
+  unit('torque', 'kgf·cm', GRAVITY / 100, [...spelled('kgf', 'cm'), ...spelled('kp', 'cm')]),
   unit('force', 'N', 1),
   unit('force', 'kN', 1000),
   unit('force', 'lbf', POUND_FORCE),

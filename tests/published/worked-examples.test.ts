@@ -7,14 +7,17 @@ import {
   alphaFromScatter,
   combinedStress,
   effectiveNutFactor,
+  findCondition,
   isoWrenchDeviation,
   planRounds,
   scatterFromAlpha,
+  shortFormPreload,
   shortFormTorque,
   threadLeverMm,
   unitPairAgrees,
   withRunDown,
   wrenchFits,
+  wrenchSetting,
 } from '../../src/torque/index.ts';
 import { parseLimit, quantity, valueIn } from '../../src/units/index.ts';
 import { grade, thread, value } from './read-data.ts';
@@ -41,7 +44,9 @@ describe('nut factor', () => {
     expect(Math.abs(K / 0.16 - 1)).toBeLessThan(0.01);
   });
   test('the same torque with K 0.11 for 0.16 clamps 1.452 times as hard', () => {
-    expect(Math.abs(0.16 / 0.11 / 1.452 - 1)).toBeLessThan(0.005);
+    const d = thread('3/8-24').diameterMm;
+    const ratio = shortFormPreload(0.11, d, nm(28.9, 'lbf·ft')) / shortFormPreload(0.16, d, nm(28.9, 'lbf·ft'));
+    expect(Math.abs(ratio / 1.452 - 1)).toBeLessThan(0.005);
   });
   test('ASME PCC-1 App. O: 5/8-11 at 50 ksi on the root area, K 0.15, gives 79 lbf·ft', () => {
     const t = thread('5/8-11');
@@ -61,8 +66,8 @@ describe('scatter', () => {
     expect(Math.abs(41.9 / alphaFromScatter(scatterFromAlpha(1.8)) / 23.3 - 1)).toBeLessThan(0.005);
   });
   test('NASA table of preload uncertainty: ±25 % on 20 kN is 15 to 25 kN, alpha_A 1.667', () => {
-    expect([20000 * 1.25, 20000 * 0.75]).toEqual([25000, 15000]);
     expect(alphaFromScatter(0.25)).toBeCloseTo(1.667, 3);
+    expect(25000 / alphaFromScatter(0.25)).toBeCloseTo(15000, 6);
   });
 });
 
@@ -79,9 +84,9 @@ describe('adapter setting', () => {
 
 describe('combined stress while tightening, VDI 2230 Table A1', () => {
   test.each([
-    ['M12', 0.14, 41.9, 640, 497.2, 166.6, 48.5],
-    ['M20', 0.1, 134, 660, 547.4, 135.7, 195.5],
-  ])('%s 8.8 at %d and %d kN uses 0.9 of %d MPa', (name, mu, kN, yieldMPa, tension, torsion, threadNm) => {
+    ['M12', 0.14, 41.9, 640, 497.2, 166.6, 48.5, 0.98],
+    ['M20', 0.1, 134, 660, 547.4, 135.7, 195.5, 0.96],
+  ])('%s 8.8 at %d and %d kN uses 0.9 of %d MPa', (name, mu, kN, yieldMPa, tension, torsion, threadNm, elastic) => {
     const t = thread(name);
     const MG = (kN * 1000 * threadLeverMm(t, mu)) / 1000;
     const s = combinedStress(t, kN * 1000, MG);
@@ -90,6 +95,8 @@ describe('combined stress while tightening, VDI 2230 Table A1', () => {
     expect(Math.abs(s.tensionMPa / tension - 1)).toBeLessThan(0.001);
     expect(Math.abs(s.torsionMPa / torsion - 1)).toBeLessThan(0.005);
     expect(Math.abs(s.equivalentMPa / yieldMPa - 0.9)).toBeLessThan(0.01);
+    // On the elastic modulus of the editions before 2001 the same joint reads higher.
+    expect(Math.abs(s.equivalentElasticMPa / yieldMPa - elastic)).toBeLessThan(0.01);
   });
 });
 
@@ -135,6 +142,24 @@ describe('printed pairs that do not convert', () => {
   });
 });
 
-test('TM 5-3895-367-14&P H-2: engine oil takes 10 % off the dry table, within the band of K', () => {
-  expect(150 * 0.9).toBe(135);
+test('TM 5-3895-367-14&P Table H-1: 150 lbf·ft dry for 5/8-11 grade 5, 10 % less with engine oil: both in the band of K', () => {
+  const t = thread('5/8-11');
+  const F = 0.75 * (value(strengthOf(grade('SAE 5'), t)).proofMPa ?? 0) * t.stressAreaMm2;
+  const bands = ['dry', 'oiled'].map((id) => findCondition(id)?.nutFactor);
+  for (const [i, lbfFt] of [150, 150 * 0.9].entries()) {
+    const K = effectiveNutFactor(t.diameterMm, F, nm(lbfFt, 'lbf·ft'));
+    expect(K).toBeGreaterThan(bands[i]?.low ?? Number.NaN);
+    expect(K).toBeLessThan(bands[i]?.high ?? Number.NaN);
+  }
+});
+
+test('TM 5-3805-248-23-1: above 30 lbf·ft in two passes, 70 and 100 %', () => {
+  const rounds = planRounds(quantity('torque', 50, 'lbf·ft'), [0.7, 1], 0, 1);
+  expect(rounds.map((r) => r.torque.value)).toEqual([35, 50]);
+});
+
+test('AC 43.13-1B adds the run-down torque always; TB 43-0218 only from a third of the stated torque up', () => {
+  // 10 of 50 lbf·in is under a third: the stricter of the two is followed, and the bolt gets what is stated.
+  expect(withRunDown(50, 10)).toBe(60);
+  expect(wrenchSetting({ torqueNm: nm(50, 'lbf·in'), runDownNm: nm(10, 'lbf·in') })).toBeCloseTo(nm(60, 'lbf·in'), 9);
 });

@@ -8,6 +8,7 @@ import {
   alphaFromScatter,
   combinedStress,
   effectiveNutFactor,
+  longFormParts,
   longFormPreload,
   longFormTorque,
   scatterFromAlpha,
@@ -77,6 +78,43 @@ describe('torque rises', () => {
   });
 });
 
+test('the long form rises with the pitch, the face and the hole, the thread otherwise alike', () => {
+  const more = fc.double({ min: 1.001, max: 1.2, noNaN: true });
+  fc.assert(
+    fc.property(threads, mu, force, more, (thread, m, F, by) => {
+      const bearing = bearingOf('hexagon', thread);
+      const T = (t: typeof thread, b: typeof bearing) =>
+        longFormTorque({ thread: t, frictionThread: m, frictionBearing: m, bearing: b }, F);
+      const base = T(thread, bearing);
+      return (
+        T({ ...thread, pitchMm: thread.pitchMm * by }, bearing) > base &&
+        T({ ...thread, pitchDiameterMm: thread.pitchDiameterMm * by }, bearing) > base &&
+        T(thread, { ...bearing, faceMm: bearing.faceMm * by }) > base &&
+        T(thread, { ...bearing, holeMm: bearing.holeMm + 0.9 * (by - 1) * (bearing.faceMm - bearing.holeMm) }) > base
+      );
+    }),
+  );
+});
+
+test('the parts of the long form add up to it', () => {
+  fc.assert(
+    fc.property(threads, mu, mu, force, (thread, frictionThread, frictionBearing, F) => {
+      const joint = { thread, frictionThread, frictionBearing, bearing: bearingOf('hexagon', thread) };
+      const parts = longFormParts(joint, F);
+      return close(parts.pitchNm + parts.threadFrictionNm + parts.bearingFrictionNm, longFormTorque(joint, F));
+    }),
+  );
+});
+
+test('the elastic modulus reads a third more torsion', () => {
+  fc.assert(
+    fc.property(threads, force, fc.double({ min: 0.1, max: 5000, noNaN: true }), (thread, F, Nm) => {
+      const s = combinedStress(thread, F, Nm);
+      return close(s.torsionElasticMPa, (s.torsionMPa * 4) / 3) && s.equivalentElasticMPa > s.equivalentMPa;
+    }),
+  );
+});
+
 test('at the assembly preload the combined stress is nu of yield, by the stresses themselves', () => {
   fc.assert(
     fc.property(threads, mu, fc.double({ min: 0.3, max: 1, noNaN: true }), (t, m, nu) => {
@@ -92,11 +130,43 @@ test('the assembly preload falls as friction rises', () => {
   fc.assert(fc.property(threads, mu, (t, m) => vdiAssemblyPreload(t, 640, m * 1.1) < vdiAssemblyPreload(t, 640, m)));
 });
 
-test("nonsense is refused as a programmer's mistake", () => {
-  const t = METRIC_THREADS[20];
-  if (t === undefined) throw new RangeError('no thread');
-  expect(() => vdiAssemblyPreload(t, 0, 0.1)).toThrow(RangeError);
-  expect(() => vdiAssemblyPreload(t, 640, 0.1, Number.NaN)).toThrow(RangeError);
+describe("nonsense is refused as a programmer's mistake", () => {
+  const thread = METRIC_THREADS[20];
+  if (thread === undefined) throw new RangeError('no thread');
+  const bearing = bearingOf('hexagon', thread);
+  const joint = { thread, frictionThread: 0.1, frictionBearing: 0.1, bearing };
+  const calls: Readonly<Record<string, (bad: number) => number>> = {
+    'K of the torque': (x) => shortFormTorque(x, 16, 1000),
+    'diameter of the torque': (x) => shortFormTorque(0.2, x, 1000),
+    'K of the preload': (x) => shortFormPreload(x, 16, 100),
+    'diameter of the preload': (x) => shortFormPreload(0.2, x, 100),
+    'diameter of the nut factor': (x) => effectiveNutFactor(x, 1000, 100),
+    'preload of the nut factor': (x) => effectiveNutFactor(16, x, 100),
+    'face of the head': (x) => longFormTorque({ ...joint, bearing: { ...bearing, faceMm: x } }, 1000),
+    'stress area': (x) => combinedStress({ ...thread, stressAreaMm2: x }, 1000, 10).tensionMPa,
+    'yield of the assembly preload': (x) => vdiAssemblyPreload(thread, x, 0.1),
+    'nu of the assembly preload': (x) => vdiAssemblyPreload(thread, 640, 0.1, x),
+  };
+  const mayBeNought: Readonly<Record<string, (bad: number) => number>> = {
+    'preload of the torque': (x) => shortFormTorque(0.2, 16, x),
+    'torque of the preload': (x) => shortFormPreload(0.2, 16, x),
+    'preload of the long form': (x) => longFormTorque(joint, x),
+    'torque of the long form': (x) => longFormPreload(joint, x),
+    'thread friction': (x) => longFormTorque({ ...joint, frictionThread: x }, 1000),
+    'bearing friction': (x) => longFormTorque({ ...joint, frictionBearing: x }, 1000),
+    'torque that twists': (x) => combinedStress(thread, 1000, x).torsionMPa,
+    'friction of the assembly preload': (x) => vdiAssemblyPreload(thread, 640, x),
+  };
+  const never = [Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, -1];
+  test.each(Object.entries({ ...calls, ...mayBeNought }))('%s', (_, call) => {
+    for (const bad of never) expect(() => call(bad), String(bad)).toThrow(RangeError);
+  });
+  test.each(Object.entries(calls))('%s of zero', (_, call) => {
+    expect(() => call(0)).toThrow(RangeError);
+  });
+  test.each(Object.entries(mayBeNought))('%s may be zero', (_, call) => {
+    expect(Number.isFinite(call(0))).toBe(true);
+  });
 });
 
 test('alpha_A and symmetric scatter are inverse', () => {
@@ -104,7 +174,8 @@ test('alpha_A and symmetric scatter are inverse', () => {
     fc.property(fc.double({ min: 1, max: 10, noNaN: true }), (a) => close(alphaFromScatter(scatterFromAlpha(a)), a)),
   );
   expect(() => alphaFromScatter(1)).toThrow(RangeError);
-  expect(() => scatterFromAlpha(0)).toThrow(RangeError);
+  expect(() => scatterFromAlpha(0.99)).toThrow(RangeError);
+  expect(() => scatterFromAlpha(Number.NaN)).toThrow(RangeError);
 });
 
 describe('adapterSetting', () => {

@@ -29,6 +29,7 @@ const OTHER: Readonly<Record<string, string>> = {
   lbf·in: 'lbf*in',
   kgf·m: 'kg*gee*m',
   kgf·cm: 'kg*gee*cm',
+  dN·m: 'dN*m',
   N: 'N',
   kN: 'kN',
   lbf: 'lbf',
