@@ -1,35 +1,11 @@
 /** The bolt pattern figure: geometry by a second route, and legibility by the true widths of the faces. */
 
 import { describe, expect, test } from 'vitest';
-import {
-  boundsOf,
-  type CircleMark,
-  type Drawing,
-  patternFigure,
-  patternWidthMm,
-  type TextMark,
-} from '../../src/layout/drawing/index.ts';
-import { loadFaces, widthOf } from '../../src/layout/type/index.ts';
+import { boundsOf, type CircleMark, patternFigure, patternWidthMm } from '../../src/layout/drawing/index.ts';
+import { inkBox, symbols, texts } from './figure-boxes.ts';
 import { circle, jointWith } from './joints.ts';
 
-const faces = loadFaces();
 const COUNTS = Array.from({ length: 46 }, (_, i) => i + 3);
-
-function texts(drawing: Drawing): TextMark[] {
-  return drawing.marks.flatMap((m) => (m.kind === 'text' ? [m] : []));
-}
-
-function symbols(drawing: Drawing): CircleMark[] {
-  return drawing.marks.flatMap((m) => (m.kind === 'circle' && m.bolt !== undefined ? [m] : []));
-}
-
-/** The box of the ink from the face itself, not from the table of widths with which the figure was made. */
-function inkBox(mark: TextMark) {
-  const face = faces[mark.weight];
-  const width = widthOf(face, mark.text, mark.size);
-  const left = mark.anchor === 'start' ? mark.at.x : mark.anchor === 'end' ? mark.at.x - width : mark.at.x - width / 2;
-  return { left, right: left + width, top: mark.at.y - 0.66 * mark.size, bottom: mark.at.y };
-}
 
 describe.each(COUNTS)('%i bolts on a circle', (count) => {
   const joint = jointWith(circle(count, 1200, count % 2 === 0 ? 180 / count : 0), {

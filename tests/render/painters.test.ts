@@ -1,12 +1,12 @@
 /** Page and card show the same drawing: both painters visit the same marks in the same order. */
 
 import { describe, expect, test } from 'vitest';
-import { type Drawing, patternFigure, safetySign } from '../../src/layout/drawing/index.ts';
+import { balanceChart, type Drawing, patternFigure, roundsChart, safetySign } from '../../src/layout/drawing/index.ts';
 import { loadFaces } from '../../src/layout/type/index.ts';
 import { paintDrawing } from '../../src/render/pdf/paint-drawing.ts';
 import type { Pdf } from '../../src/render/pdf/pdfkit-document.ts';
 import { paintSvg } from '../../src/render/svg/index.ts';
-import { circle, jointWith } from '../layout/joints.ts';
+import { circle, featuresAbout, jointWith } from '../layout/joints.ts';
 
 interface Call {
   readonly name: string;
@@ -74,6 +74,26 @@ const DRAWINGS: readonly (readonly [string, Drawing])[] = [
     'a rectangle',
     patternFigure(jointWith({ kind: 'rectangle', lengthMm: 300, widthMm: 200, along: 4, across: 3 }), { widthMm: 70 }),
   ],
+  [
+    'an arc',
+    patternFigure(jointWith({ kind: 'arc', diameterMm: 300, count: 7, firstDeg: -60, spanDeg: 120 }), { widthMm: 70 }),
+  ],
+  [
+    'a slot with features',
+    patternFigure(
+      jointWith(
+        { kind: 'slot', lengthMm: 400, widthMm: 200, count: 14, straddle: true },
+        { features: featuresAbout(170) },
+      ),
+      { widthMm: 78 },
+    ),
+  ],
+  ['two tools', patternFigure(jointWith(circle(12), {}, { tools: 2 }), { widthMm: 70 })],
+  [
+    'balance',
+    balanceChart({ order: jointWith(circle(8)).balance, circular: jointWith(circle(8)).circularBalance, count: 8 }),
+  ],
+  ['rounds', roundsChart({ rounds: [{ name: 'Round 1', shares: [0.2, 0.3, 0.25] }] })],
   ['120 bolts', patternFigure(jointWith(circle(120, 4000)), { widthMm: 90 })],
   ...(['danger', 'warning', 'caution', 'notice'] as const).map((level) => [level, safetySign(level, 10)] as const),
 ];

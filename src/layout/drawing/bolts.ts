@@ -1,21 +1,15 @@
-/** Bolt symbols with their order numbers, the hole numbers beside them, and the first moves between them. */
+/** Bolt symbols with their order numbers, and the hole numbers beside them. */
 
-import { move } from './arrow.ts';
-import { boxToCircle, extent } from './collide.ts';
+import { type InTheWay, textBeside } from './beside.ts';
 import type { FigureStyle } from './figure-style.ts';
-import type { PatternSpec, SpecHole } from './pattern-spec.ts';
-import { distance, type Point, type Primitive, type TextMark } from './primitives.ts';
-import { type Box, CAP_HEIGHT, centredBaseline, overlaps, textBox, textWidth } from './text-size.ts';
+import type { SpecHole } from './pattern-spec.ts';
+import type { Disc, Point, Primitive, Segment, TextMark } from './primitives.ts';
+import { centredBaseline, textBox } from './text-size.ts';
 
 export interface PlacedHole extends SpecHole {
   /** In the drawing, mm. */
   readonly centre: Point;
 }
-
-/** Air between a symbol and the hole number beside it. */
-const GAP = 0.7;
-/** Moves shown: enough to see the rule, few enough to read. */
-const MOVES = 4;
 
 /** Symbols; the first to be tightened is filled, so that the eye finds the start on a grey copy too. */
 export function boltSymbols(holes: readonly PlacedHole[], style: FigureStyle, numbered: boolean): Primitive[] {
@@ -47,91 +41,43 @@ export function boltSymbols(holes: readonly PlacedHole[], style: FigureStyle, nu
   });
 }
 
+/** The room that the symbols take, in the order of the holes. */
+export function boltDiscs(holes: readonly PlacedHole[], style: FigureStyle): readonly Disc[] {
+  return holes.map((hole) => ({ centre: hole.centre, radius: style.symbol }));
+}
+
 /**
- * Hole numbers beside the holes that want one, in the direction `outwards` where that is free.
- * A number that finds no free place is left out: the table of the order then names the hole.
+ * Hole numbers beside the holes that want one, in the direction `outwards` where that is free, clear of the arrows where that can
+ * be had, and of `leaders` always. A number that finds no free place is left out: the table of the order then names the hole.
  */
 export function holeNumbers(
   holes: readonly PlacedHole[],
   outwards: (hole: PlacedHole) => Point,
   style: FigureStyle,
+  way: InTheWay,
+  leaders: readonly Segment[],
   wanted: (hole: PlacedHole) => boolean,
 ): TextMark[] {
   const texts: TextMark[] = [];
-  const boxes: Box[] = [];
-  for (const hole of holes) {
-    if (!wanted(hole)) continue;
-    for (const direction of directions(outwards(hole))) {
-      const text = numberBeside(hole, direction, style);
-      const box = textBox(text);
-      const free =
-        holes.every((other) => other === hole || boxToCircle(box, other.centre, style.symbol) > 0.3) &&
-        boxes.every((other) => !overlaps(box, other, 0.4));
-      if (!free) continue;
-      texts.push(text);
-      boxes.push(box);
-      break;
-    }
-  }
-  return texts;
-}
-
-/** The wanted direction first, then turned further and further from it. */
-function directions(wanted: Point): Point[] {
-  const outward = Math.hypot(wanted.x, wanted.y) < 1e-6 ? -Math.PI / 2 : Math.atan2(wanted.y, wanted.x);
-  return [0, 45, -45, 90, -90, 135, -135, 180].map((turn) => {
-    const a = outward + (turn * Math.PI) / 180;
-    return { x: Math.cos(a), y: Math.sin(a) };
+  const boxes = [...way.boxes];
+  const discs = boltDiscs(holes, style);
+  const all = { discs: [...discs, ...way.discs], boxes, segments: [...way.segments, ...leaders] };
+  const apartFromMoves = { ...all, segments: leaders };
+  holes.forEach((hole, i) => {
+    const own = discs[i];
+    if (own === undefined || !wanted(hole)) return;
+    const text = {
+      text: String(hole.number),
+      size: style.small,
+      weight: 'regular',
+      role: 'hole',
+      ink: 'ink',
+      bolt: { hole: hole.number, order: hole.order },
+    } as const;
+    const mark = textBeside(own, outwards(hole), text, all) ?? textBeside(own, outwards(hole), text, apartFromMoves);
+    if (mark === undefined) return;
+    texts.push(mark);
+    boxes.push(textBox(mark));
   });
-}
-
-function numberBeside(hole: PlacedHole, direction: Point, style: FigureStyle): TextMark {
-  const text = String(hole.number);
-  const w = textWidth(text, style.small);
-  const h = CAP_HEIGHT * style.small;
-  const away = style.symbol + GAP + extent({ left: 0, right: w, top: 0, bottom: h }, direction);
-  const centre = { x: hole.centre.x + direction.x * away, y: hole.centre.y + direction.y * away };
-  return {
-    kind: 'text',
-    at: centredBaseline(centre, style.small),
-    text,
-    size: style.small,
-    anchor: 'middle',
-    weight: 'regular',
-    role: 'hole',
-    ink: 'ink',
-    bolt: { hole: hole.number, order: hole.order },
-  };
-}
-
-/**
- * The straight pieces of the first moves that are long enough to be drawn; where neighbours are tightened in groups, these are
- * the moves from group to group.
- */
-export function firstMoves(
-  spec: PatternSpec,
-  holes: readonly PlacedHole[],
-  style: FigureStyle,
-): { readonly from: Point; readonly to: Point }[] {
-  const byNumber = new Map(holes.map((hole) => [hole.number, hole]));
-  const moves: { from: Point; to: Point }[] = [];
-  const least = 2 * clearOf(style) + style.moveHead;
-  for (let i = 0; i + 1 < Math.min(spec.order.length, MOVES * 4) && moves.length < MOVES; i++) {
-    const from = byNumber.get(spec.order[i] ?? -1)?.centre;
-    const to = byNumber.get(spec.order[i + 1] ?? -1)?.centre;
-    if (from !== undefined && to !== undefined && distance(from, to) > least) moves.push({ from, to });
-  }
-  return moves;
-}
-
-/** Arrows stay this far from the middle of a bolt. */
-function clearOf(style: FigureStyle): number {
-  return style.symbol + 0.5;
-}
-
-export function moveArrows(
-  moves: readonly { readonly from: Point; readonly to: Point }[],
-  style: FigureStyle,
-): Primitive[] {
-  return moves.flatMap(({ from, to }) => move(from, to, clearOf(style), style.moveHead, 'accent'));
+  return texts;
 }

@@ -1,7 +1,6 @@
 /** Box around a list of marks, and moving marks. */
 
-import type { Point, Primitive } from './primitives.ts';
-import { STROKE_WIDTH_MM } from './primitives.ts';
+import { type ArcMark, onCircle, type Point, type Primitive, STROKE_WIDTH_MM } from './primitives.ts';
 import { type Box, textBox } from './text-size.ts';
 
 export function boundsOf(marks: readonly Primitive[]): Box {
@@ -19,14 +18,31 @@ export function boundsOf(marks: readonly Primitive[]): Box {
   return { left, top, right, bottom };
 }
 
-function boxOf(mark: Primitive): Box {
+/** The box of one mark; of a curved path that of its control points, which is never too small. */
+export function boxOf(mark: Primitive): Box {
   if (mark.kind === 'text') return textBox(mark);
   const half = STROKE_WIDTH_MM[mark.stroke] / 2;
-  if (mark.kind === 'circle' || mark.kind === 'arc') {
+  if (mark.kind === 'arc') return arcBox(mark, half);
+  if (mark.kind === 'circle') {
     const r = mark.radius + half;
     return { left: mark.centre.x - r, right: mark.centre.x + r, top: mark.centre.y - r, bottom: mark.centre.y + r };
   }
   const points = mark.kind === 'line' ? [mark.from, mark.to] : mark.points;
+  const xs = points.map((p) => p.x);
+  const ys = points.map((p) => p.y);
+  return {
+    left: Math.min(...xs) - half,
+    right: Math.max(...xs) + half,
+    top: Math.min(...ys) - half,
+    bottom: Math.max(...ys) + half,
+  };
+}
+
+/** The ends of an arc and the quarter points that lie on it. */
+function arcBox(arc: ArcMark, half: number): Box {
+  const angles = [arc.from, arc.to];
+  for (let quarter = Math.ceil(arc.from / 90) * 90; quarter < arc.to; quarter += 90) angles.push(quarter);
+  const points = angles.map((a) => onCircle(arc.centre, arc.radius, a));
   const xs = points.map((p) => p.x);
   const ys = points.map((p) => p.y);
   return {

@@ -61,7 +61,8 @@ function inside(box: Box, p: Point): boolean {
   return p.x >= box.left && p.x <= box.right && p.y >= box.top && p.y <= box.bottom;
 }
 
-function pointToSegment(p: Point, a: Point, b: Point): number {
+/** Least distance of a point from a straight piece. */
+export function pointToSegment(p: Point, a: Point, b: Point): number {
   const dx = b.x - a.x;
   const dy = b.y - a.y;
   const length = dx * dx + dy * dy;

@@ -6,6 +6,18 @@ export interface Point {
   readonly y: number;
 }
 
+/** A straight piece. */
+export interface Segment {
+  readonly from: Point;
+  readonly to: Point;
+}
+
+/** The room that a round symbol takes. */
+export interface Disc {
+  readonly centre: Point;
+  readonly radius: number;
+}
+
 /**
  * Line types after ISO 128: visible edges wide and whole; everything else narrow; centre lines long-dash-dot, hidden edges
  * dashed. `none` leaves a filled shape without an outline.
