@@ -9,6 +9,7 @@ import { readShape } from './shape-faults.ts';
 import { machineShape } from './shapes/machine.ts';
 import { procedureShape, sharedStageShape } from './shapes/procedure.ts';
 import { benchesShape, consumablesShape, peopleShape, shopShape, toolsShape } from './shapes/registers.ts';
+import { statedTableShape } from './shapes/torque-table.ts';
 
 export type ShopContent = z.output<typeof shopShape>;
 export type PersonContent = z.output<typeof peopleShape>[string];
@@ -18,6 +19,7 @@ export type ConsumableContent = z.output<typeof consumablesShape>[string];
 export type MachineContent = z.output<typeof machineShape>;
 export type SharedStageContent = z.output<typeof sharedStageShape>;
 export type ProcedureContent = z.output<typeof procedureShape>;
+export type StatedTableContent = z.output<typeof statedTableShape>;
 
 /** A register or folder of entries by id. */
 export interface Register<T> {
@@ -39,11 +41,13 @@ export interface Content {
   readonly machines: Register<MachineContent>;
   readonly stages: Register<SharedStageContent>;
   readonly procedures: Register<ProcedureContent>;
+  /** Torque tables typed from manuals. */
+  readonly tables: Register<StatedTableContent>;
   readonly textOf: (file: string) => string | undefined;
 }
 
 const REGISTERS = ['shop.yaml', 'people.yaml', 'benches.yaml', 'tools.yaml', 'consumables.yaml'] as const;
-const FOLDERS = ['machines', 'procedures', 'stages'] as const;
+const FOLDERS = ['machines', 'procedures', 'stages', 'tables'] as const;
 
 /** Parses and checks the shapes of all files. shown: the shop folder's name in diagnostics. */
 export function readContent(files: readonly SourceFile[], shown: string, report: Report): Content {
@@ -139,6 +143,7 @@ export function readContent(files: readonly SourceFile[], shown: string, report:
     machines: folder<MachineContent>('machines', machineShape, (m) => m.id, 'id'),
     stages: folder<SharedStageContent>('stages', sharedStageShape, (s) => s.id, 'id'),
     procedures: folder<ProcedureContent>('procedures', procedureShape, (p) => p.doc, 'doc'),
+    tables: folder<StatedTableContent>('tables', statedTableShape, (t) => t.id, 'id'),
     textOf: (file) => texts.get(file),
   };
   if (files.length > 0 && content.procedures.entries.size === 0 && !content.procedures.unread) {

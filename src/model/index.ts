@@ -11,6 +11,7 @@ export {
   readContent,
   type SharedStageContent,
   type ShopContent,
+  type StatedTableContent,
   type ToolContent,
 } from './content.ts';
 export { jsonSchemas } from './json-schema.ts';

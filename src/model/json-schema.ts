@@ -4,6 +4,7 @@ import { z } from 'zod';
 import { machineShape } from './shapes/machine.ts';
 import { procedureShape, sharedStageShape } from './shapes/procedure.ts';
 import { benchesShape, consumablesShape, peopleShape, shopShape, toolsShape } from './shapes/registers.ts';
+import { statedTableShape } from './shapes/torque-table.ts';
 
 const SHAPES: Readonly<Record<string, z.ZodType>> = {
   shop: shopShape,
@@ -14,6 +15,7 @@ const SHAPES: Readonly<Record<string, z.ZodType>> = {
   machine: machineShape,
   stage: sharedStageShape,
   procedure: procedureShape,
+  'torque-table': statedTableShape,
 };
 
 /** File name (`procedure.schema.json`) to its text. */

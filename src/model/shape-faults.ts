@@ -99,7 +99,9 @@ function reportIssue(shape: z.ZodType, root: Node, issue: Issue, path: readonly 
       const values = issue.values.map(String);
       const found = node.kind === 'scalar' ? String(node.value) : node.kind;
       report('FLD004', node.range, `\`${found}\` is not a value of \`${key}\``, {
-        hint: didYouMean(found, values) ?? `one of: ${values.map((v) => `\`${v}\``).join(', ')}`,
+        hint:
+          (Number.isNaN(Number(found)) ? didYouMean(found, values) : undefined) ??
+          `one of: ${values.map((v) => `\`${v}\``).join(', ')}`,
       });
       return;
     }
@@ -258,7 +260,10 @@ function unitHint(value: number, description: string): string {
             ? 'mass'
             : /temperature/i.test(description)
               ? 'temperature'
-              : 'length';
+              : /modulus/i.test(description)
+                ? 'stress'
+                : 'length';
+  if (!Number.isFinite(value)) return `write a number and its unit, such as \`12 ${unitSymbols(dimension)[0] ?? ''}\``;
   return `say which: ${unitSymbols(dimension)
     .slice(0, 5)
     .map((u) => `\`${value} ${u}\``)

@@ -13,10 +13,19 @@ import {
   resolvePeople,
   resolveTools,
 } from './registers.ts';
+import { resolveStatedTables } from './stated-tables.ts';
 import { resolveTables } from './tables.ts';
 import type { ResolvedShop } from './types.ts';
 import { whereUsed } from './where-used.ts';
 
+export {
+  correctionText,
+  isCorrected,
+  jackingText,
+  looseningText,
+  nutText,
+  turnedText,
+} from './joint-words.ts';
 export * from './types.ts';
 export { capitalised, listed } from './words.ts';
 
@@ -50,6 +59,7 @@ export function resolveShop(content: Content, report: Report): ResolvedShop {
     machines: machines.sort((a, b) => (a.name < b.name ? -1 : 1)),
     documents: documents.sort((a, b) => (a.doc < b.doc ? -1 : 1)),
     tables: resolveTables(context),
+    statedTables: resolveStatedTables(context),
     whereUsed: whereUsed(documents),
   };
 }

@@ -1,10 +1,20 @@
 /** A joint with everything computed. */
 
 import type { Range } from '../diagnostics/index.ts';
-import type { Bearing, Drive, Grade, Head, Strength, Thread } from '../fasteners/index.ts';
-import type { Balance, Hole, Pattern, Sequence } from '../geometry/index.ts';
-import type { JointCondition, Round, TorqueResult } from '../torque/index.ts';
-import type { Torque } from '../units/index.ts';
+import type {
+  Bearing,
+  Drive,
+  Flange,
+  Grade,
+  Head,
+  NutGrade,
+  NutStrength,
+  Strength,
+  Thread,
+} from '../fasteners/index.ts';
+import type { Balance, Feature, Hole, JackingPlan, LooseningRound, Pattern, Sequence } from '../geometry/index.ts';
+import type { Interaction, JointCondition, PlannedRound, TorqueResult } from '../torque/index.ts';
+import type { Length, Torque } from '../units/index.ts';
 import type { SourceNote } from './text-types.ts';
 
 /** A joint of one variant with everything computed. */
@@ -20,9 +30,13 @@ export interface JointPlan {
   readonly grade: Grade;
   readonly strength: Strength;
   readonly head: Head;
+  /** What the wrench turns: drive and bearing face are of that. */
+  readonly turned: 'head' | 'nut';
   readonly drive: Drive;
   readonly bearing: Bearing;
+  /** With the lubricant maker's own nut factor where the consumable states one. */
   readonly condition: JointCondition;
+  readonly nut?: JointNut;
   readonly lubricant?: string;
   readonly lubricantName?: string;
   readonly where?: string;
@@ -32,20 +46,44 @@ export interface JointPlan {
   /** What marks 12 o'clock. */
   readonly top?: string;
   readonly holes: readonly Hole[];
+  /** Dowels, jacking screws and the clocking mark. */
+  readonly features: readonly Feature[];
   readonly sequence: Sequence;
   readonly balance: Balance;
+  /** Balance of going round in hole order, to compare. */
+  readonly circularBalance: Balance;
+  readonly loosening: Sequence;
+  readonly looseningRounds: readonly LooseningRound[];
+  readonly jacking?: JointJacking;
   /** Smallest distance between neighbouring holes. */
   readonly chordMm: number;
-  /** Final torque, in the unit of the wrench's scale: what the mechanic sets. */
+  /** Greatest distance between two holes. */
+  readonly acrossMm: number;
+  /** Outside diameter to allow for the socket, and where the figure comes from. */
+  readonly socketOutsideMm: number;
+  readonly socketOutsideFrom: string;
+  /** From a bolt centre to the nearest wall. */
+  readonly wallMm?: number;
+  /** Standard flange with which the joint is compared. */
+  readonly flange?: Flange;
+  /** Final torque at the bolt above the run-down torque, in the unit of the wrench's scale. */
   readonly target: Torque;
   /** The same in the other unit, for the brackets. */
   readonly targetSecond: Torque;
+  /** What the wrench is set to in the last round: with run-down torque and adapter; else the target. */
+  readonly setting: Torque;
+  readonly settingSecond: Torque;
+  /** Run-down (prevailing) torque of a locking nut or screw. */
+  readonly runDown?: Torque;
+  readonly adapter?: JointAdapter;
   readonly origin: 'stated' | 'computed';
   readonly source?: SourceNote;
   readonly reason?: string;
   readonly preloadShare: number;
   readonly result: TorqueResult;
   readonly rounds: readonly PlannedRound[];
+  /** What the elastic model says of the rounds: an illustration, never on a card. */
+  readonly interaction?: Interaction;
   readonly wrench: string;
   readonly wrenchName: string;
   readonly socket?: string;
@@ -56,8 +94,25 @@ export interface JointPlan {
   readonly ranges: Readonly<Record<string, Range>>;
 }
 
-export interface PlannedRound extends Round {
-  /** Counted from 1 over sequence rounds and circular passes alike. */
-  readonly number: number;
-  readonly second: Torque;
+export interface JointNut {
+  readonly grade: NutGrade;
+  readonly strength: NutStrength;
+  /** Why a nut weaker than its bolt is right here. */
+  readonly reason?: string;
+}
+
+export interface JointAdapter {
+  /** From the square of the wrench to the bolt. */
+  readonly length: Length;
+  /** 0 straight on, 90 square to the handle, 180 back over it. */
+  readonly angleDeg: number;
+  /** From the square to the middle of the grip. */
+  readonly lever: Length;
+}
+
+export interface JointJacking {
+  readonly thread: Thread;
+  /** As printed: `1/4`. */
+  readonly turn: string;
+  readonly plan: JackingPlan;
 }

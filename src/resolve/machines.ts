@@ -4,8 +4,10 @@ import { type Entry, entries, field, type MachineContent, optional } from '../mo
 import { joinUnits } from '../units/index.ts';
 import type { Context } from './context.ts';
 import { lookUp } from './context.ts';
-import { type JointEntry, planJoint } from './joints.ts';
-import { fastenedBy, partQuantity } from './parts.ts';
+import type { JointEntry } from './joint-content.ts';
+import { planJoint } from './joints.ts';
+import { checkCount, checkFastener } from './part-checks.ts';
+import { partQuantity } from './parts.ts';
 import { defined, plainText, readQuantity, readSource } from './quantities.ts';
 import type { Choice, JointPlan, Machine, Part } from './types.ts';
 import { checkOnly, checkSerials, combinations, holdsFor, type Only, onlyText, variantLabel } from './variants.ts';
@@ -63,27 +65,8 @@ export function resolveMachine(context: Context, hand: MachineAtHand): Machine {
   }
   const parts: Part[] = [...hand.parts.values()].map((p) => {
     checkOnly(context, entry, optional(p, 'only') as Parameters<typeof checkOnly>[2], undefined);
-    for (const choices of all) {
-      if (!holdsFor(p.value.only, choices)) continue;
-      const fasteners = fastenedBy(p.key, joints, choices);
-      const sum = fasteners.reduce((n, f) => n + f.count, 0);
-      const stated = p.value.quantity;
-      if (sound && stated !== undefined && fasteners.length > 0 && stated !== sum) {
-        const variant = all.length > 1 ? ` (${variantLabel(choices)})` : '';
-        report(
-          'PRT001',
-          field(p, 'quantity').node.range,
-          `the parts list has ${stated} of \`${p.key}\`, and its joints need ${sum}${variant}`,
-          {
-            related: fasteners.map((f) => ({
-              range: field(f.joint, 'pattern').node.range,
-              message: `joint \`${f.joint.key}\` has ${f.count}`,
-            })),
-            hint: `make the two agree, or leave \`quantity\` out: it then follows from the joints${all.length > 1 ? ' of each variant' : ''}`,
-          },
-        );
-      }
-    }
+    if (sound) checkCount(report, p, joints, all);
+    const stated = checkFastener(report, p, joints, all);
     const first = all.find((choices) => holdsFor(p.value.only, choices)) ?? [];
     const quantity = partQuantity(p, joints, first);
     if (sound && quantity === undefined) {
@@ -97,6 +80,7 @@ export function resolveMachine(context: Context, hand: MachineAtHand): Machine {
       kind: p.value.kind,
       quantity: quantity ?? 1,
       alwaysReplace: p.value.always_replace ?? false,
+      ...stated,
       ...defined({
         number: p.value.number,
         material: plainText(p.value.material),

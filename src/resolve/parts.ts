@@ -1,7 +1,7 @@
 /** Parts of a machine for one variant: which exist, and how many. */
 
 import type { Entry, MachineContent } from '../model/index.ts';
-import { effectiveJoint, type JointEntry } from './joints.ts';
+import { contentCount, effectiveJoint, type JointEntry } from './joint-content.ts';
 import type { Choice } from './types.ts';
 import { holdsFor } from './variants.ts';
 
@@ -37,14 +37,4 @@ export function partQuantity(
   if (part.value.quantity !== undefined) return part.value.quantity;
   const found = fastenedBy(part.key, joints, choices);
   return found.length === 0 ? undefined : found.reduce((sum, f) => sum + f.count, 0);
-}
-
-/** The count from the content alone, so that a pattern with other faults does not hide a wrong parts list. */
-function contentCount(pattern: JointEntry['value']['pattern']): number {
-  if ('count' in pattern) return pattern.count;
-  if ('along' in pattern)
-    return pattern.along < 2 || pattern.across < 2
-      ? pattern.along * pattern.across
-      : 2 * (pattern.along + pattern.across) - 4;
-  return pattern.points.length;
 }

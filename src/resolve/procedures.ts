@@ -6,7 +6,7 @@ import { type At, type Entry, entries, field, items, optional, type ProcedureCon
 import { joinUnits } from '../units/index.ts';
 import type { Context } from './context.ts';
 import { lookUp } from './context.ts';
-import { jointAxes } from './joints.ts';
+import { jointAxes } from './joint-content.ts';
 import type { MachineAtHand } from './machines.ts';
 import { type Names, resolveProse } from './prose.ts';
 import { checkDate, defined, readQuantity, readSource } from './quantities.ts';

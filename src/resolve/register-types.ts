@@ -1,5 +1,6 @@
 /** The shop's registers and machines, resolved. */
 
+import type { Band } from '../torque/index.ts';
 import type { Length, Limit, Mass } from '../units/index.ts';
 import type { JointPlan } from './joint-types.ts';
 import type { SourceNote } from './text-types.ts';
@@ -46,6 +47,10 @@ export interface Tool {
   readonly drive?: Length;
   readonly range?: Limit;
   readonly step?: { readonly text: string; readonly si: number };
+  /** Torque wrench: from the square to the middle of the grip. */
+  readonly lever?: Length;
+  /** Socket: outside diameter at the bolt end. */
+  readonly outside?: Length;
   readonly capacity?: Mass;
   readonly serial?: string;
   readonly calibrationDue?: string;
@@ -61,6 +66,8 @@ export interface Consumable {
   readonly number?: string;
   readonly pack?: string;
   readonly condition?: string;
+  /** K of the lubricant's own maker. */
+  readonly nutFactor?: { readonly band: Band; readonly source: string };
   readonly hazards: readonly string[];
   readonly ppe: readonly string[];
   readonly safetyData?: string;
@@ -78,6 +85,9 @@ export interface Part {
   /** Count over the whole machine; for fasteners without a stated count it follows from the joints (first variant). */
   readonly quantity: number;
   readonly material?: string;
+  /** Thread and grade of a fastener as printed, where the parts list states them. */
+  readonly thread?: string;
+  readonly grade?: string;
   readonly mass?: Mass;
   readonly alwaysReplace: boolean;
   readonly kit?: string;

@@ -2,7 +2,15 @@
 
 import type { Report } from '../diagnostics/index.ts';
 import { didYouMean } from '../diagnostics/index.ts';
-import { type At, type Content, field, items, optional, type ShopContent } from '../model/index.ts';
+import {
+  type At,
+  type ConsumableContent,
+  type Content,
+  field,
+  items,
+  optional,
+  type ShopContent,
+} from '../model/index.ts';
 import { CONDITIONS, findCondition } from '../torque/index.ts';
 import { formatQuantity, joinUnits, MEASURED } from '../units/index.ts';
 import type { Context } from './context.ts';
@@ -73,6 +81,8 @@ export function resolveTools(content: Content, report: Report): Map<string, Tool
         drive: readQuantity(report, optional(at, 'drive'), 'length'),
         range: readLimit(report, optional(at, 'range'), MEASURED),
         step: step === undefined ? undefined : { text: formatQuantity(step), si: step.si },
+        lever: readQuantity(report, optional(at, 'lever'), 'length'),
+        outside: readQuantity(report, optional(at, 'outside'), 'length'),
         capacity: readQuantity(report, optional(at, 'capacity'), 'mass'),
         serial: v.serial,
         calibrationDue: v.calibration_due,
@@ -106,6 +116,7 @@ export function resolveConsumables(content: Content, report: Report): Map<string
         number: v.number,
         pack: pack === undefined ? undefined : formatQuantity(pack),
         condition: v.condition,
+        nutFactor: readNutFactor(at, report),
         safetyData: v.safety_data,
         shelfLife: plainText(v.shelf_life),
         waste: plainText(v.waste),
@@ -114,6 +125,20 @@ export function resolveConsumables(content: Content, report: Report): Map<string
     });
   }
   return out;
+}
+
+function readNutFactor(at: At<ConsumableContent>, report: Report): Consumable['nutFactor'] {
+  const written = optional(at, 'nut_factor');
+  if (written === undefined) return undefined;
+  const { low, nominal, high, source } = written.value;
+  if (low <= nominal && nominal <= high) {
+    const text = [source.document, source.edition, source.place].filter((s) => s !== undefined).join(', ');
+    return { band: { low, nominal, high }, source: text };
+  }
+  report('FLD006', written.node.range, `the nut factors ${low}, ${nominal} and ${high} do not rise`, {
+    hint: 'give the lowest, the usual and the highest figure of the maker',
+  });
+  return undefined;
 }
 
 export function conditionHint(id: string): string {

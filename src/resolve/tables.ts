@@ -1,7 +1,7 @@
 /** The torque tables that the shop asks for, computed for every size that the grade covers. */
 
-import { parseGrade, strengthOf, threadsOf } from '../fasteners/index.ts';
-import { field, items, optional } from '../model/index.ts';
+import { parseGrade, parseThread, strengthOf, threadsOf } from '../fasteners/index.ts';
+import { type At, field, items, optional } from '../model/index.ts';
 import { findCondition, type TorqueTable, torqueTable } from '../torque/index.ts';
 import type { Context } from './context.ts';
 import { readQuantity } from './quantities.ts';
@@ -31,13 +31,39 @@ export function resolveTables(context: Context): readonly TorqueTable[] {
       );
       return [];
     }
-    const threads = threadsOf(at.value.series).filter((t) => strengthOf(grade.value, t).ok);
+    const ends = readEnds(context, at);
+    if (ends === undefined) return [];
+    const threads = threadsOf(at.value.series).filter(
+      (t) => strengthOf(grade.value, t).ok && t.diameterMm >= ends.fromMm && t.diameterMm <= ends.toMm,
+    );
     if (threads.length === 0) {
-      report('FLD010', at.node.range, `${grade.value.id} covers no size of the series ${at.value.series}`, {
-        hint: 'choose a series of the same system',
-      });
+      report(
+        'FLD010',
+        at.node.range,
+        `${grade.value.id} covers no size of the series ${at.value.series} that is wanted`,
+        {
+          hint: 'choose a series of the same system, or other ends',
+        },
+      );
       return [];
     }
     return [torqueTable(threads, grade.value, condition, share.si)];
   });
+}
+
+/** The smallest and largest diameter wanted; undefined when an end cannot be read. */
+function readEnds(
+  context: Context,
+  at: At<{ readonly from?: string | undefined; readonly to?: string | undefined }>,
+): { readonly fromMm: number; readonly toMm: number } | undefined {
+  const end = (written: At<string> | undefined, none: number): number | undefined => {
+    if (written === undefined) return none;
+    const thread = parseThread(written.value);
+    if (thread.ok) return thread.value.diameterMm;
+    context.report('FLD009', written.node.range, thread.problem, { hint: thread.hint });
+    return undefined;
+  };
+  const fromMm = end(optional(at, 'from'), 0);
+  const toMm = end(optional(at, 'to'), Number.POSITIVE_INFINITY);
+  return fromMm === undefined || toMm === undefined ? undefined : { fromMm, toMm };
 }

@@ -4,7 +4,7 @@
  */
 
 import type { Range } from '../diagnostics/index.ts';
-import type { TorqueTable } from '../torque/index.ts';
+import type { JointCondition, StatedTableComparison, TorqueTable } from '../torque/index.ts';
 import type { JointPlan } from './joint-types.ts';
 import type { Bench, Choice, Consumable, Machine, Person, ShopInfo, Tool } from './register-types.ts';
 import type { ConsumableTotal, PartUse, Stage, ToolUse } from './step-types.ts';
@@ -43,6 +43,22 @@ export interface Variant {
   /** Sum of working times and of waiting times, in seconds; 0 when none is stated. */
   readonly workSeconds: number;
   readonly waitSeconds: number;
+}
+
+/** A torque table typed from a manual. */
+export interface StatedTable {
+  readonly id: string;
+  readonly title: string;
+  readonly source: SourceNote;
+  readonly condition: JointCondition;
+  readonly preloadShare: number;
+  /** Cells in the order of the file. */
+  readonly comparison: StatedTableComparison;
+  /** Place of each cell, in the same order. */
+  readonly ranges: readonly Range[];
+  readonly range: Range;
+  readonly reason?: string;
+  readonly note?: string;
 }
 
 export interface Revision {
@@ -109,6 +125,8 @@ export interface ResolvedShop {
   readonly machines: readonly Machine[];
   readonly documents: readonly Document[];
   readonly tables: readonly TorqueTable[];
+  /** Torque tables typed from manuals, compared cell by cell. */
+  readonly statedTables: readonly StatedTable[];
   readonly whereUsed: WhereUsed;
 }
 

@@ -50,9 +50,18 @@ export function jointRule(
   };
 }
 
-/** A torque that looks like a slip makes every further check of the joint an echo of that one fault. */
+/** A torque that looks like a slip of unit or decimal point. */
 export function isSlip(plan: JointPlan): boolean {
-  if (plan.origin !== 'stated' || plan.reason !== undefined) return false;
-  const { verdict } = compareStated(plan.target.si, plan.result);
+  const verdict = verdictOf(plan);
   return verdict === 'unit slip' || verdict === 'digit slip';
+}
+
+/** A torque that cannot be meant makes every further check of the joint an echo of that one fault. */
+export function isSuspect(plan: JointPlan): boolean {
+  return isSlip(plan) || verdictOf(plan) === 'far off';
+}
+
+function verdictOf(plan: JointPlan) {
+  if (plan.origin !== 'stated' || plan.reason !== undefined) return undefined;
+  return compareStated(plan.target, plan.result).verdict;
 }

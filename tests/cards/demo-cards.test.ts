@@ -7,6 +7,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import type { CardLayout } from '../../src/layout/card/index.ts';
 import { paintCard } from '../../src/render/pdf/index.ts';
 import type { Document, Prose, Variant } from '../../src/resolve/index.ts';
+import { isCorrected } from '../../src/resolve/index.ts';
 import { formatNumber, formatQuantity } from '../../src/units/index.ts';
 import { CONTENT, demo } from './demo.ts';
 import { elements, inkIn, type ReadPdf, rasterise, readPdf, scan, squeeze } from './read-pdf.ts';
@@ -60,10 +61,12 @@ function expectedTexts(variant: Variant): { readonly step: number; readonly text
         ...(joint === undefined
           ? []
           : [
-              formatQuantity(joint.target),
-              formatQuantity(joint.targetSecond),
+              formatQuantity(joint.setting),
+              formatQuantity(joint.settingSecond),
+              // With an adapter or a locking nut the torque at the bolt stands beside what is set.
+              ...(isCorrected(joint) ? [formatQuantity(joint.target)] : []),
               joint.thread.designation,
-              ...joint.rounds.flatMap((r) => [formatNumber(r.torque), formatNumber(r.second)]),
+              ...joint.rounds.flatMap((r) => [formatNumber(r.setting), formatNumber(r.settingSecond)]),
               'TOP',
               ...joint.sequence.order.map((_, i) => String(i + 1)).slice(0, 1),
             ]),

@@ -92,6 +92,7 @@ export type Tag =
   | 'TH'
   | 'TD'
   | 'Figure'
+  | 'Formula'
   | 'Link'
   | 'Div';
 

@@ -1,5 +1,6 @@
 /** The torque block: how tight, with what, in which rounds and in what order. Never parted. */
 
+import { correctionText, isCorrected, jackingText, looseningText, turnedText } from '../../resolve/joint-words.ts';
 import type { JointPlan } from '../../resolve/types.ts';
 import { capitalised } from '../../resolve/words.ts';
 import { formatNumber, formatQuantity } from '../../units/index.ts';
@@ -111,18 +112,29 @@ function figureOf(
 
 function wordsBlock(setting: Setting, joint: JointPlan, width: number): Block {
   const { type } = setting.format;
-  const second = ` (${formatQuantity(joint.targetSecond)})`;
+  const corrected = isCorrected(joint);
+  // What the mechanic sets stands large; with an adapter or a locking nut it is not the torque of the manual.
   const value = paragraph(
     setting,
-    [span(formatQuantity(joint.target), type.value, 'bold'), span(second, type.stage)],
+    [
+      ...(corrected ? [span('Set to ', type.stage, 'semibold')] : []),
+      span(formatQuantity(joint.setting), type.value, 'bold'),
+      span(` (${formatQuantity(joint.settingSecond)})`, type.stage),
+    ],
     width,
     { lead: mm(8) },
   );
+  const correction = corrected
+    ? [paragraph(setting, [span(capitalised(correctionText(joint)), type.table, 'semibold')], width)]
+    : [];
+  const turned = turnedText(joint);
   const fastener = paragraph(
     setting,
     [
       span(`${joint.count}\u00a0×\u00a0${noBreak(joint.thread.designation)}`, type.step, 'bold'),
       span(`, ${joint.fastenerName}, ${noBreak(joint.grade.id)}`, type.table),
+      ...(joint.nut === undefined ? [] : [span(`, nut ${noBreak(joint.nut.grade.id)}`, type.table)]),
+      ...(turned === '' ? [] : [span(`. ${turned}`, type.table, 'semibold')]),
     ],
     width,
   );
@@ -132,7 +144,7 @@ function wordsBlock(setting: Setting, joint: JointPlan, width: number): Block {
     [
       span('Wrench ', type.small, 'semibold', 'soft'),
       span(`${capitalised(joint.wrenchName)}, set to `, type.table),
-      span(formatQuantity(joint.target), type.table, 'bold'),
+      span(formatQuantity(joint.setting), type.table, 'bold'),
     ],
     width,
   );
@@ -158,7 +170,7 @@ function wordsBlock(setting: Setting, joint: JointPlan, width: number): Block {
     joint.note === undefined
       ? []
       : [paragraph(setting, [span('Note ', type.small, 'semibold', 'soft'), span(joint.note, type.small)], width)];
-  return stack([value, fastener, condition, wrench, ...socket, origin, ...note], mm(0.8));
+  return stack([value, ...correction, fastener, condition, wrench, ...socket, origin, ...note], mm(0.8));
 }
 
 function conditionSpans(joint: JointPlan, size: number) {
@@ -198,8 +210,8 @@ function roundsTable(setting: Setting, joint: JointPlan): { readonly block: Bloc
       cells: [
         [],
         [span(String(round.number), type.table)],
-        [span(formatNumber(round.torque), type.step + 1, 'bold')],
-        [span(formatNumber(round.second), type.table)],
+        [span(formatNumber(round.setting), type.step + 1, 'bold')],
+        [span(formatNumber(round.settingSecond), type.table)],
       ],
       decoration: [
         { kind: 'rect', x: 0, y: (rowHeight - tick) / 2, width: tick, height: tick, stroke: 'ink', lineWidth: 0.6 },
@@ -251,7 +263,8 @@ export function loosenWords(setting: Setting, joint: JointPlan, width: number): 
       span('Loosen ', type.small, 'semibold', 'soft'),
       span(`${joint.count}\u00a0×\u00a0${noBreak(joint.thread.designation)}`, type.step, 'bold'),
       span(`, ${joint.fastenerName}${socket}`, type.table),
-      ...(joint.count < 3 ? [] : [span('. The last one tightened comes first.', type.small)]),
+      span(`. ${looseningText(joint)}`, type.small),
+      ...(joint.jacking === undefined ? [] : [span(` ${jackingText(joint)}`, type.table, 'semibold')]),
     ],
     width,
   );

@@ -1,2 +1,3 @@
 /** Posters: torque tables for the wall. */
-export { layoutPosters, type PosterLayout, type PosterPage } from './torque-posters.ts';
+export type { PosterPage } from './poster-page.ts';
+export { layoutPosters, type PosterLayout } from './torque-posters.ts';

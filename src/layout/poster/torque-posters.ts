@@ -9,11 +9,8 @@ import { type PlacedBlock, tableOf } from '../card/paginate.ts';
 import { paragraph, type Setting, span } from '../card/setting.ts';
 import { type Column, layTable, shareWidth } from '../card/table.ts';
 import type { Faces } from '../type/index.ts';
-
-export interface PosterPage {
-  readonly title: string;
-  readonly blocks: readonly PlacedBlock[];
-}
+import { capital, MARGIN, MOST_ROWS, type PosterPage } from './poster-page.ts';
+import { statedPosterPages } from './stated-posters.ts';
 
 export interface PosterLayout {
   readonly width: number;
@@ -21,15 +18,11 @@ export interface PosterLayout {
   readonly pages: readonly PosterPage[];
 }
 
-const MARGIN = mm(15);
-/** More rows would make the type too small for a wall. */
-const MOST_ROWS = 30;
-
 /** A4 (or Letter) portrait; a table of more rows than a sheet takes runs over to the next. */
 export function layoutPosters(shop: ResolvedShop, faces: Faces): PosterLayout {
   const paper = formatOf(shop.info.cardFormat === 'Letter' ? 'Letter' : 'A4');
   const setting: Setting = { faces, format: paper, problems: { missing: () => undefined, tooWide: () => undefined } };
-  const pages = shop.tables.flatMap((table) => {
+  const computed = shop.tables.flatMap((table) => {
     const sheets: PosterPage[] = [];
     const count = Math.max(1, Math.ceil(table.rows.length / MOST_ROWS));
     const share = Math.ceil(table.rows.length / count);
@@ -38,7 +31,7 @@ export function layoutPosters(shop: ResolvedShop, faces: Faces): PosterLayout {
     }
     return sheets;
   });
-  return { width: paper.width, height: paper.height, pages };
+  return { width: paper.width, height: paper.height, pages: [...computed, ...statedPosterPages(setting, shop)] };
 }
 
 function sheetBlocks(
@@ -160,8 +153,4 @@ function footBlock(setting: Setting, shop: ResolvedShop, table: TorqueTable, wid
 /** `metric coarse`, `UNC` */
 function series(table: TorqueTable): string {
   return table.rows[0]?.thread.system === 'metric' ? `metric ${table.series}` : table.series;
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -1,7 +1,7 @@
 /** Shapes of the shop's own registers: shop, people, benches, tools, consumables. */
 
 import { z } from 'zod';
-import { benchId, date, docNumber, id, limit, personId, ppe, quantity, words } from './common.ts';
+import { benchId, date, docNumber, id, limit, personId, ppe, quantity, source, words } from './common.ts';
 
 export const shopShape = z
   .strictObject({
@@ -32,7 +32,9 @@ export const shopShape = z
       .array(
         z.strictObject({
           grade: words,
-          series: z.enum(['coarse', 'fine', 'UNC', 'UNF', '8UN']),
+          series: z.enum(['coarse', 'fine', 'UNC', 'UNF', 'UNEF', '8UN']),
+          from: words.optional().meta({ description: 'Smallest thread wanted, such as M6 or 1/2-13' }),
+          to: words.optional().meta({ description: 'Largest thread wanted' }),
           condition: id,
           preload: quantity('Share of the proof load (of the yield load where there is no proof load)'),
         }),
@@ -86,6 +88,8 @@ export const toolsShape = z
       drive: quantity('Square drive').optional(),
       range: limit.optional().meta({ description: 'Measuring or torque range' }),
       step: quantity('Graduation of the scale').optional(),
+      lever: quantity('Torque wrench: from the square to the middle of the grip').optional(),
+      outside: quantity('Socket: outside diameter at the bolt end').optional(),
       capacity: quantity('Safe working load').optional(),
       serial: words.optional(),
       calibration_due: date.optional(),
@@ -123,6 +127,15 @@ export const consumablesShape = z
       condition: id
         .optional()
         .meta({ description: 'Joint condition that it gives: oiled, anti-seize, moly, wax, threadlocked' }),
+      nut_factor: z
+        .strictObject({
+          low: z.number().positive().max(1),
+          nominal: z.number().positive().max(1),
+          high: z.number().positive().max(1),
+          source,
+        })
+        .optional()
+        .meta({ description: "The lubricant maker's own nut factor K, instead of that of the condition" }),
       hazards: z.array(words).optional(),
       ppe: ppe.optional(),
       safety_data: words.optional().meta({ description: 'Where the safety data sheet is' }),

@@ -10,11 +10,12 @@ export const torqueFarOff = jointRule(
   'At twice the torque the bolt yields; at half of it the joint opens in service.',
   (plan) => {
     if (plan.origin !== 'stated' || plan.reason !== undefined) return undefined;
-    if (compareStated(plan.target.si, plan.result).verdict !== 'far off') return undefined;
+    const { verdict, likely } = compareStated(plan.target, plan.result);
+    if (verdict !== 'far off') return undefined;
     return {
       range: plan.ranges['torque'] ?? plan.range,
       message: `\`${plan.id}\` states ${formatQuantity(plan.target)}, far from the computed ${computedBand(plan)}`,
-      hint: 'check thread, grade, condition and preload; if the maker wants it so, say why in `reason`',
+      hint: `${likely === undefined ? '' : `perhaps ${likely}: `}check thread, grade, condition and preload; if the maker wants it so, say why in \`reason\``,
     };
   },
 );

@@ -10,11 +10,12 @@ export const torqueOutsideBand = jointRule(
   'The torque was perhaps written for another lubricant, class or size; the clamp is then not what the joint needs.',
   (plan) => {
     if (plan.origin !== 'stated' || plan.reason !== undefined) return undefined;
-    if (compareStated(plan.target.si, plan.result).verdict !== 'outside the band') return undefined;
+    const { verdict, likely } = compareStated(plan.target, plan.result);
+    if (verdict !== 'outside the band') return undefined;
     return {
       range: plan.ranges['torque'] ?? plan.range,
       message: `\`${plan.id}\` states ${formatQuantity(plan.target)}, outside the computed ${computedBand(plan)}`,
-      hint: 'check thread, grade, condition and preload; if the maker wants it so, say why in `reason`',
+      hint: `${likely === undefined ? '' : `perhaps ${likely}: `}check thread, grade, condition and preload; if the maker wants it so, say why in \`reason\``,
     };
   },
 );

@@ -10,7 +10,7 @@ export const torqueUnitSlip = jointRule(
   'A torque copied in the wrong unit breaks the bolt, or leaves it loose, at the first joint tightened by the card.',
   (plan) => {
     if (!isSlip(plan)) return undefined;
-    const { likely } = compareStated(plan.target.si, plan.result);
+    const { likely } = compareStated(plan.target, plan.result);
     return {
       range: plan.ranges['torque'] ?? plan.range,
       message: `\`${plan.id}\` states ${formatQuantity(plan.target)}, and ${computedBand(plan)} is computed`,

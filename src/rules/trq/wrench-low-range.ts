@@ -2,7 +2,7 @@
 
 import { wrenchFits } from '../../torque/index.ts';
 import { formatQuantity } from '../../units/index.ts';
-import { isSlip, jointRule } from '../rule.ts';
+import { isSuspect, jointRule } from '../rule.ts';
 import { torqueRange } from './wrench-range.ts';
 
 export const wrenchLowRange = jointRule(
@@ -10,12 +10,12 @@ export const wrenchLowRange = jointRule(
   'Under 20 % of full scale a click wrench is not held to its accuracy (ISO 6789:2003 begins there).',
   (plan, shop) => {
     const range = torqueRange(shop.tools.find((t) => t.id === plan.wrench));
-    if (range?.max === undefined || isSlip(plan)) return undefined;
-    const low = plan.rounds.find((r) => wrenchFits(r.torque.si, range) === 'under 20 % of maximum');
+    if (range?.max === undefined || isSuspect(plan)) return undefined;
+    const low = plan.rounds.find((r) => wrenchFits(r.setting.si, range) === 'under 20 % of maximum');
     if (low === undefined) return undefined;
     return {
       range: plan.ranges['wrench'] ?? plan.range,
-      message: `round ${low.number} of \`${plan.id}\`, ${formatQuantity(low.torque)}, is under 20 % of the ${formatQuantity(range.max)} of \`${plan.wrench}\``,
+      message: `round ${low.number} of \`${plan.id}\`, ${formatQuantity(low.setting)}, is under 20 % of the ${formatQuantity(range.max)} of \`${plan.wrench}\``,
       hint: 'use a smaller wrench, or begin with a larger first round',
     };
   },

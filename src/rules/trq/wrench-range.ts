@@ -1,32 +1,38 @@
 /** Rounds outside the marked range of the torque wrench. */
 
-import type { Tool } from '../../resolve/index.ts';
+import type { JointPlan, Tool } from '../../resolve/index.ts';
 import { wrenchFits } from '../../torque/index.ts';
 import { formatLimit, formatQuantity, type Limit } from '../../units/index.ts';
-import { isSlip, jointRule } from '../rule.ts';
+import { isSuspect, jointRule } from '../rule.ts';
 
 export const wrenchRange = jointRule(
   'TRQ005',
   'The wrench cannot be set to it, so the mechanic guesses or takes another one that nobody checked.',
   (plan, shop) => {
     const range = torqueRange(shop.tools.find((t) => t.id === plan.wrench));
-    if (range === undefined || isSlip(plan)) return undefined;
+    if (range === undefined || isSuspect(plan)) return undefined;
     for (const round of plan.rounds) {
-      const fit = wrenchFits(round.torque.si, range);
+      const fit = wrenchFits(round.setting.si, range);
       if (fit !== 'under marked range' && fit !== 'over marked range') continue;
       const side = fit === 'over marked range' ? 'above' : 'below';
       return {
         range: plan.ranges['wrench'] ?? plan.range,
-        message: `round ${round.number} of \`${plan.id}\`, ${formatQuantity(round.torque)}, is ${side} the range of \`${plan.wrench}\`, ${formatLimit(range)}`,
+        message: `round ${round.number} of \`${plan.id}\`, ${formatQuantity(round.setting)}${corrected(plan)}, is ${side} the range of \`${plan.wrench}\`, ${formatLimit(range)}`,
         hint: better(
           shop.tools,
-          plan.rounds.map((r) => r.torque.si),
+          plan.rounds.map((r) => r.setting.si),
         ),
       };
     }
     return undefined;
   },
 );
+
+/** Says why the setting is not the torque at the bolt. */
+function corrected({ adapter, runDown }: JointPlan): string {
+  const by = [...(runDown === undefined ? [] : ['run-down torque']), ...(adapter === undefined ? [] : ['adapter'])];
+  return by.length === 0 ? '' : ` with ${by.join(' and ')}`;
+}
 
 /** The range of a torque wrench; undefined for every other tool. */
 export function torqueRange(tool: Tool | undefined): Limit<'torque'> | undefined {

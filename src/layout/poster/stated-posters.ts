@@ -1,0 +1,128 @@
+/** Torque tables from manuals as wall posters: a thread a row, a grade a column, both units where the manual prints them. */
+
+import type { ResolvedShop, StatedTable } from '../../resolve/types.ts';
+import type { CellComparison } from '../../torque/index.ts';
+import { formatNumber } from '../../units/index.ts';
+import { type Block, mm, stack } from '../card/items.ts';
+import { type PlacedBlock, tableOf } from '../card/paginate.ts';
+import { paragraph, type Setting, span } from '../card/setting.ts';
+import { sourceText } from '../card/source-text.ts';
+import { type Column, layTable, shareWidth } from '../card/table.ts';
+import { capital, MARGIN, MOST_ROWS, type PosterPage } from './poster-page.ts';
+
+/** Beyond this the second unit gives way, so that the type stays large. */
+const MOST_WITH_SECOND = 3;
+
+/** One sheet a table; a table of more rows than a sheet takes runs over to the next. */
+export function statedPosterPages(setting: Setting, shop: ResolvedShop): readonly PosterPage[] {
+  return shop.statedTables.flatMap((table) => {
+    const threads = [...new Set(table.comparison.cells.map((c) => c.thread.designation))];
+    const sheets = Math.max(1, Math.ceil(threads.length / MOST_ROWS));
+    const share = Math.ceil(threads.length / sheets);
+    return Array.from({ length: sheets }, (_, i) => ({
+      title: table.title,
+      blocks: sheet(setting, shop, table, threads.slice(i * share, (i + 1) * share), i > 0),
+    }));
+  });
+}
+
+function sheet(
+  setting: Setting,
+  shop: ResolvedShop,
+  table: StatedTable,
+  threads: readonly string[],
+  continued: boolean,
+): PlacedBlock[] {
+  const { format } = setting;
+  const width = format.width - 2 * MARGIN;
+  const percent = Number((table.preloadShare * 100).toFixed(1));
+  const head = stack(
+    [
+      paragraph(setting, [span('Tightening torque', format.type.title, 'semibold', 'accent')], width, { lead: mm(7) }),
+      paragraph(setting, [span(`${capital(table.title)}${continued ? ', continued' : ''}`, 24, 'bold')], width, {
+        tag: 'H1',
+        lead: mm(11),
+      }),
+      paragraph(setting, [span(capital(table.condition.name), 17, 'bold')], width, { lead: mm(8) }),
+      paragraph(
+        setting,
+        [span(`From ${sourceText(table.source)}; ${percent}\u00a0% of the proof or yield load`, 11.5)],
+        width,
+      ),
+    ],
+    mm(0.6),
+  );
+  const foot = footBlock(setting, shop, table, width);
+  const room = format.height - 2 * MARGIN - head.height - foot.height - mm(16);
+  const rowHeight = Math.max(mm(5.6), Math.min(mm(12), room / (threads.length + 1.2)));
+  const size = Math.min(18, Math.max(11.5, rowHeight * 0.58));
+  return [
+    { x: MARGIN, y: MARGIN, block: head },
+    { x: MARGIN, y: MARGIN + head.height + mm(6), block: grid(setting, table, threads, width, size, rowHeight) },
+    { x: MARGIN, y: format.height - MARGIN - foot.height, block: foot },
+  ];
+}
+
+function grid(
+  setting: Setting,
+  table: StatedTable,
+  threads: readonly string[],
+  width: number,
+  size: number,
+  rowHeight: number,
+): Block {
+  const { cells } = table.comparison;
+  const grades = [...new Set(cells.map((c) => c.grade.id))];
+  const withSecond = grades.length <= MOST_WITH_SECOND && cells.some((c) => c.second !== undefined);
+  const cellOf = (thread: string, grade: string): CellComparison | undefined =>
+    cells.find((c) => c.thread.designation === thread && c.grade.id === grade);
+  const perGrade = withSecond ? [{ share: 1.1 }, { share: 0.9 }] : [{ share: 1 }];
+  const widths = shareWidth(width, [{ share: 1.2 }, ...grades.flatMap(() => perGrade)]);
+  const columns: Column[] = [
+    { head: 'Thread', width: widths[0] ?? 0 },
+    ...grades.flatMap((grade, i): Column[] => {
+      const first = cells.find((c) => c.grade.id === grade);
+      const at = 1 + i * perGrade.length;
+      const own: Column = { head: `${grade}, ${first?.stated.unit ?? ''}`, width: widths[at] ?? 0, align: 'decimal' };
+      const second: Column = { head: first?.second?.unit ?? '', width: widths[at + 1] ?? 0, align: 'decimal' };
+      return withSecond ? [own, second] : [own];
+    }),
+  ];
+  const laid = layTable(
+    setting,
+    columns,
+    threads.map((thread) => ({
+      cells: [
+        [span(thread, size, 'bold')],
+        ...grades.flatMap((grade) => {
+          const cell = cellOf(thread, grade);
+          const own = [span(cell === undefined ? '–' : formatNumber(cell.stated), size, 'bold')];
+          const second = [span(cell?.second === undefined ? '' : formatNumber(cell.second), size * 0.85)];
+          return withSecond ? [own, second] : [own];
+        }),
+      ],
+    })),
+    { size, headSize: Math.max(11.5, size * 0.75), rowHeight },
+  );
+  return tableOf([laid.head, ...laid.rows]);
+}
+
+function footBlock(setting: Setting, shop: ResolvedShop, table: StatedTable, width: number): Block {
+  const { type } = setting.format;
+  const note = table.note === undefined ? '' : ` ${table.note}`;
+  return stack(
+    [
+      paragraph(
+        setting,
+        [
+          span('Typed from the manual and checked cell by cell. ', 11.5, 'bold'),
+          span(`The manual itself goes before this copy, and a torque on a card before both.${note}`, type.table),
+        ],
+        width,
+      ),
+      paragraph(setting, [span(shop.info.safety, type.small)], width),
+      paragraph(setting, [span(shop.info.name, type.small, 'semibold')], width),
+    ],
+    mm(1),
+  );
+}
