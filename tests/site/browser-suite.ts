@@ -33,16 +33,26 @@ export function kinds(shop: ResolvedShop): string[] {
     `machines/${machine?.id}/`,
     `machines/${machine?.id}/parts/${machine?.joints[0]?.plan.fastener}/`,
     `machines/${machine?.id}/joints/${machine?.joints[0]?.plan.id}/`,
+    // With the most to say: an adapter or run-down torque, and a picture of the rounds.
+    ...jointPages(shop),
     `benches/${shop.benches[0]?.id}/`,
     'tools/',
     `tools/${shop.tools[0]?.id}/`,
     `consumables/${shop.consumables[0]?.id}/`,
     'tables/',
     `tables/${shop.tables[0]?.id}/`,
+    ...shop.statedTables.slice(0, 1).map((t) => `tables/from-manuals/${t.id}/`),
+    'worksheet/',
     'revisions/',
     'about/',
     '404.html',
   ];
+}
+
+function jointPages(shop: ResolvedShop): readonly string[] {
+  const all = shop.machines.flatMap((m) => m.joints.map(({ plan }) => ({ plan, machine: m.id })));
+  const found = [all.find((j) => j.plan.adapter !== undefined), all.find((j) => j.plan.interaction !== undefined)];
+  return found.flatMap((j) => (j === undefined ? [] : [`machines/${j.machine}/joints/${j.plan.id}/`]));
 }
 
 export function browserSuite(browser: () => Browser, home: () => string, shop: ResolvedShop): void {

@@ -59,6 +59,8 @@ const KEYS: ReadonlySet<string> = new Set([
 ]);
 
 function poison(value: unknown, key: string): unknown {
+  // The working is the program's own: no word of an author stands in its formulas.
+  if (key === 'working') return value;
   if (typeof value === 'string') return KEYS.has(key) ? value + TAIL : value;
   if (Array.isArray(value)) return value.map((v) => poison(v, key));
   if (typeof value === 'object' && value !== null)

@@ -14,6 +14,7 @@ import { hostileShop, MARKUP } from './hostile.ts';
 import { htmlSuite } from './html-suite.ts';
 import { type Served, serve } from './serve.ts';
 import { useSuite } from './use-suite.ts';
+import { worksheetSuite } from './worksheet-suite.ts';
 
 const shop = demoShop();
 const scratch = mkdtempSync(path.join(tmpdir(), 'fettlebook-site-'));
@@ -47,6 +48,11 @@ browserSuite(
   shop,
 );
 useSuite(
+  () => browser,
+  () => served.home,
+  shop,
+);
+worksheetSuite(
   () => browser,
   () => served.home,
   shop,
