@@ -1,10 +1,10 @@
-/** Writes a checked shop into a folder: site, cards, binders, posters, schemas, manifest. */
+/** Writes a checked shop into a folder: site, cards, binders, worksheets, posters, schemas, manifest. */
 
 import { mkdirSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { jsonSchemas } from '../../src/model/index.ts';
 import type { Compiled } from '../../src/pipeline/index.ts';
-import { paintBinder, paintCard, paintTables } from '../../src/render/pdf/index.ts';
+import { paintBinder, paintCard, paintTables, paintWorksheets } from '../../src/render/pdf/index.ts';
 import { buildSite } from '../../src/site/build-site.ts';
 import { writeManifest } from './manifest.ts';
 import type { Progress } from './progress.ts';
@@ -48,7 +48,13 @@ async function writePdfs({ shop, cards }: Checked, folder: string, progress: Pro
     write(folder, `binders/${bench.id}.pdf`, await paintBinder(shop, bench, cards));
     progress.done(i + 1);
   }
-  if (shop.tables.length > 0) {
+  const withJoints = shop.machines.filter((m) => m.joints.length > 0);
+  progress.stage('worksheets', withJoints.length);
+  for (const [i, machine] of withJoints.entries()) {
+    write(folder, `worksheets/${machine.id}.pdf`, await paintWorksheets(shop, machine));
+    progress.done(i + 1);
+  }
+  if (shop.tables.length + shop.statedTables.length > 0) {
     progress.stage('torque table posters', 1);
     write(folder, 'posters/torque-tables.pdf', await paintTables(shop));
   }

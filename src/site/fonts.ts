@@ -9,11 +9,11 @@ function span(from: number, to: number): string {
   return text;
 }
 
-/** ASCII, Latin-1, Latin Extended-A, the Greek of units, dashes and quotes, arrows, fractions, signs of the trade. */
+/** ASCII, Latin-1, Latin Extended-A, the Greek of units and formulas, dashes and quotes, arrows, fractions, signs of the trade. */
 const TEXT =
   span(0x20, 0x7e) +
   span(0xa0, 0x17f) +
-  '\u03bc\u03c9\u03a9\u2010\u2011\u2012\u2013\u2014\u2018\u2019\u201a\u201c\u201d\u201e\u2020\u2022\u2026\u202f\u2032\u2033' +
+  '\u03b1\u03b4\u03bc\u03c0\u03c3\u03c4\u03c6\u03c9\u03a9\u2010\u2011\u2012\u2013\u2014\u2018\u2019\u201a\u201c\u201d\u201e\u2020\u2022\u2026\u202f\u2032\u2033' +
   '\u2039\u203a\u2044\u2070\u2074\u2075\u2076\u2077\u2078\u2079\u207b\u2080\u2081\u2082\u2083\u20ac\u2126' +
   '\u2153\u2154\u215b\u215c\u215d\u215e\u2190\u2191\u2192\u2193\u2194\u2195\u2212\u221a\u221e\u2248\u2260\u2264\u2265\u2610\u2611';
 

@@ -23,6 +23,7 @@ const NOTHING: ResolvedShop = {
   machines: [],
   documents: [],
   tables: [],
+  statedTables: [],
   whereUsed: { tools: {}, consumables: {}, parts: {}, joints: {} },
 };
 

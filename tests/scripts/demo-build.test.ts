@@ -43,7 +43,7 @@ test('every bench has its binder, and the shop its posters and schemas', () => {
   const files = Object.keys(manifest.files);
   expect(files.filter((f) => f.startsWith('binders/')).length).toBeGreaterThanOrEqual(6);
   expect(files).toContain('posters/torque-tables.pdf');
-  expect(files.filter((f) => f.startsWith('schema/'))).toHaveLength(8);
+  expect(files.filter((f) => f.startsWith('schema/'))).toHaveLength(9);
 });
 
 test('every link of every page leads to a file of the folder, letter by letter', () => {

@@ -9,6 +9,7 @@ export const paths = {
   consumables: 'consumables/',
   tables: 'tables/',
   revisions: 'revisions/',
+  worksheet: 'worksheet/',
   about: 'about/',
   searchIndex: 'search-index.json',
   procedure: (slug: string) => `procedures/${slug}/`,
@@ -21,8 +22,12 @@ export const paths = {
   tool: (id: string) => `tools/${id}/`,
   consumable: (id: string) => `consumables/${id}/`,
   table: (id: string) => `tables/${id}/`,
+  /** Apart from the computed ones, whose ids the shop does not choose. */
+  statedTable: (id: string) => `tables/from-manuals/${id}/`,
   card: (cardName: string) => `cards/${cardName}.pdf`,
   binder: (bench: string) => `binders/${bench}.pdf`,
   poster: 'posters/torque-tables.pdf',
+  /** The worksheets of a machine's joints. */
+  worksheetPdf: (machine: string) => `worksheets/${machine}.pdf`,
   font: (face: string) => `fonts/${face}.woff2`,
 } as const;

@@ -15,7 +15,7 @@ export async function paintTables(shop: ResolvedShop): Promise<Uint8Array> {
     title: `Torque tables, ${shop.info.name}`,
     author: shop.info.name,
     subject: 'Tightening torque by thread, grade and condition',
-    keywords: shop.tables.map((t) => t.id).join(', '),
+    keywords: [...shop.tables, ...shop.statedTables].map((t) => t.id).join(', '),
     language: shop.info.language,
     date,
     identity: {},
