@@ -87,7 +87,9 @@ describe('the demo shop', () => {
     const counts = new Set(plans.map((p) => p.count));
     for (const n of [3, 4, 6, 8, 12, 16, 20, 36]) expect(counts, `count ${n}`).toContain(n);
     expect(counts.has(7) || counts.has(9)).toBe(true);
-    expect(new Set(plans.map((p) => p.pattern.kind))).toEqual(new Set(['circle', 'rectangle', 'points']));
+    expect(new Set(plans.map((p) => p.pattern.kind))).toEqual(
+      new Set(['circle', 'arc', 'circles', 'rectangle', 'slot', 'points']),
+    );
     const heads = new Set(plans.map((p) => p.head));
     for (const head of ['hexagon', 'socket', 'stud'] as const) expect(heads).toContain(head);
     const grades = [...new Set(plans.map((p) => p.grade.id))].join(', ');
@@ -95,6 +97,32 @@ describe('the demo shop', () => {
     const conditions = new Set(plans.map((p) => p.condition.id));
     for (const id of ['dry', 'oiled', 'anti-seize', 'threadlocked']) expect(conditions).toContain(id);
     expect(new Set(plans.map((p) => p.thread.system))).toEqual(new Set(['metric', 'unified']));
+  });
+
+  test('shows what a joint may have beside its bolts', () => {
+    const features = new Set(plans.flatMap((p) => p.features.map((f) => f.kind)));
+    expect(features).toEqual(new Set(['dowel', 'jacking screw', 'clocking mark']));
+    expect(new Set(plans.map((p) => p.sequence.method))).toEqual(new Set(['cross', 'spiral', 'quadrants']));
+    expect(new Set(plans.map((p) => p.sequence.tools))).toEqual(new Set([1, 2, 4]));
+    const has = (what: string, holds: (p: (typeof plans)[number]) => boolean) =>
+      expect(plans.filter(holds).length, what).toBeGreaterThan(0);
+    has('groups of neighbours', (p) => p.sequence.groups !== undefined);
+    has('a nut that is turned', (p) => p.turned === 'nut' && p.head !== 'stud');
+    has('a nut with its class', (p) => p.nut !== undefined);
+    has('run-down torque', (p) => p.runDown !== undefined && p.setting.si > p.target.si);
+    has('an adapter', (p) => p.adapter !== undefined && p.setting.si < p.target.si + (p.runDown?.si ?? 0));
+    has('a wall', (p) => p.wallMm !== undefined);
+    has('a standard flange', (p) => p.flange !== undefined);
+    has('a picture of the rounds', (p) => p.interaction !== undefined);
+    has('a nut factor of the lubricant’s maker', (p) => p.condition.source.startsWith('K: '));
+    has('holes numbered anticlockwise', (p) => 'numbering' in p.pattern && p.pattern.numbering === 'anticlockwise');
+  });
+
+  test('copies torque tables from manuals, and every cell holds', () => {
+    expect(shop.statedTables.length).toBeGreaterThan(1);
+    const cells = shop.statedTables.flatMap((t) => t.comparison.cells);
+    expect(cells.length).toBeGreaterThan(20);
+    expect(cells.filter((c) => c.verdict !== 'holds')).toEqual([]);
   });
 
   test('states torques with their sources, inside the computed bands', () => {
