@@ -42,6 +42,8 @@ function checkSpacing(p: Pattern, holeDiameterMm = 0): readonly PatternFault[] {
       const crowded = crowdedLine(p, a, b, apart, holeDiameterMm);
       if (crowded !== undefined) return [crowded];
       faults.push(overlap(p, a, b, apart));
+      // Circles too near each other are one slip, however many of their holes meet.
+      if (p.kind === 'circles') return faults;
       if (faults.length === MOST_NAMED) return faults;
     }
   }

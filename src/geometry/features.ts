@@ -11,6 +11,8 @@ export interface Feature {
   readonly yMm: number;
   /** Of the dowel or the tapped hole; a mark has none. */
   readonly diameterMm?: number;
+  /** Thread of a jacking screw, as printed: stands in the legend instead of the diameter. */
+  readonly size?: string;
   /** The author's words, for the legend. */
   readonly label?: string;
 }

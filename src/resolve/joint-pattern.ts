@@ -117,6 +117,7 @@ export function readFeatures(context: Context, joint: At<JointContent>): readonl
       kind: 'jacking screw',
       ...place,
       diameterMm: thread.value.diameterMm,
+      size: thread.value.designation,
       label: `J${i + 1}`,
       at: jacking,
     };

@@ -18,6 +18,8 @@ const both =
   (text: string) =>
     changes.reduce((t, change) => change(t), text);
 
+/** Without a torque of the maker: computed from the preload. */
+const NO_TORQUE = put('    torque: 160 N·m\n    source: { document: Pump manual, edition: "3", place: page 12 }\n', '');
 /** A second wrench with a lever, for adapters. */
 const WITH_LEVER = put('step: 1 N·m,', 'step: 1 N·m, lever: 400 mm,');
 
@@ -88,6 +90,17 @@ const SLIPS: readonly Slip[] = [
   machine(
     'two circles too near each other',
     pattern('{ circles: [{ circle: 240 mm, count: 4 }, { circle: 230 mm, count: 4 }] }'),
+  ),
+  machine('bolts closer than flange practice', pattern('{ circle: 105 mm, count: 8 }')),
+  machine('a preload that takes tension and twist near yield', both(NO_TORQUE, put('preload: 70 %', 'preload: 75 %'))),
+  machine(
+    'a dry preload that takes tension and twist past yield',
+    both(
+      NO_TORQUE,
+      put('preload: 70 %', 'preload: 80 %'),
+      put('condition: oiled', 'condition: dry'),
+      put('    lubricant: oil\n', ''),
+    ),
   ),
   machine('one bolt', pattern('{ circle: 240 mm, count: 1 }')),
   machine('a circle too small', pattern('{ circle: 30 mm, count: 8 }')),
@@ -210,11 +223,16 @@ const FAULTS: Readonly<Record<string, readonly string[]>> = {
   'a slot as wide as it is long': [
     'BLT001 machines/pump.yaml:24:14 a slot `200 mm` long is not longer than its width `200 mm`',
   ],
-  'two circles too near each other': [
-    'BLT001 machines/pump.yaml:24:14 holes 1 and 5 overlap: they lie 5.00 mm apart',
-    'BLT001 machines/pump.yaml:24:14 holes 2 and 6 overlap: they lie 5.00 mm apart',
-    'BLT001 machines/pump.yaml:24:14 holes 3 and 7 overlap: they lie 5.00 mm apart',
-    'BLT001 machines/pump.yaml:24:14 holes 4 and 8 overlap: they lie 5.00 mm apart',
+  'two circles too near each other': ['BLT001 machines/pump.yaml:24:14 holes 1 and 5 overlap: they lie 5.00 mm apart'],
+  'bolts closer than flange practice': [
+    'BLT007 machines/pump.yaml:24:14 neighbouring bolts of `cover` are 40.2 mm apart, and 44.4 mm is the least for flange bolts (Small)',
+  ],
+  'a preload that takes tension and twist near yield': [
+    'TRQ017 machines/pump.yaml:26:14 tension and twist in `cover` may reach 92 % of yield while tightening',
+  ],
+  'a dry preload that takes tension and twist past yield': [
+    'TRQ018 machines/pump.yaml:25:14 tension and twist in `cover` may reach 101 % of yield while tightening',
+    'TRQ005 machines/pump.yaml:28:13 round 3 of `cover`, 232 N·m, is above the range of `wrench-40-200`, 40 to 200 N·m',
   ],
   'one bolt': ['BLT001 machines/pump.yaml:24:14 `1` is not a number of holes'],
   'a circle too small': [

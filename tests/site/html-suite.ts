@@ -140,7 +140,9 @@ export function htmlSuite(site: () => Built, shop: ResolvedShop): void {
     const weight = (file: string) => gzipSync(readFileSync(path.join(site().folder, file)), { level: 9 }).length;
     /** Files under `_astro/` that a page or a script of it asks for, itself and through others. */
     const asked = (file: string, found = new Set<string>()): ReadonlySet<string> => {
-      for (const [name] of site().read(file).matchAll(/[\w.-]+\.(?:js|css)\b/g)) {
+      for (const [name] of site()
+        .read(file)
+        .matchAll(/[\w.-]+\.(?:js|css)\b/g)) {
         const asset = `_astro/${name}`;
         if (!site().files.includes(asset) || found.has(asset)) continue;
         found.add(asset);

@@ -195,12 +195,13 @@ function roundsTable(setting: Setting, joint: JointPlan): { readonly block: Bloc
   const rowHeight = mm(6);
   const unit = joint.target.unit;
   const second = joint.targetSecond.unit;
-  const firstWidth = Math.max(mm(14), widthOfSpans(setting, [span(unit, type.small, 'semibold')]));
+  const first = isCorrected(joint) ? `Set, ${unit}` : unit;
+  const firstWidth = Math.max(mm(14), widthOfSpans(setting, [span(first, type.small, 'semibold')]));
   const secondWidth = Math.max(mm(11), widthOfSpans(setting, [span(second, type.small, 'semibold')]));
   const columns: Column[] = [
     { head: '', width: tick },
     { head: 'Round', width: mm(9.5), align: 'right' },
-    { head: unit, width: firstWidth, align: 'decimal' },
+    { head: first, width: firstWidth, align: 'decimal' },
     { head: second, width: secondWidth, align: 'decimal' },
   ];
   const table = layTable(

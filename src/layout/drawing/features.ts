@@ -153,7 +153,7 @@ export function legendEntries(features: readonly SpecFeature[]): readonly Legend
   const groups = new Map<string, SpecFeature[]>();
   for (const feature of features) {
     const own = shortLabel(feature) === undefined ? (feature.label ?? '') : '';
-    const key = JSON.stringify([feature.kind, feature.diameterMm ?? null, own]);
+    const key = JSON.stringify([feature.kind, feature.size ?? feature.diameterMm ?? null, own]);
     const group = groups.get(key);
     if (group === undefined) groups.set(key, [feature]);
     else group.push(feature);
@@ -170,10 +170,15 @@ export function legendEntries(features: readonly SpecFeature[]): readonly Legend
   });
 }
 
+function sizeOf({ size, diameterMm }: SpecFeature): string {
+  if (size !== undefined) return ` ${size.replaceAll(' ', '\u00a0')}`;
+  return diameterMm === undefined ? '' : ` Ø\u00a0${dimensionText(diameterMm)}`;
+}
+
 function wordsOf(first: SpecFeature, group: readonly SpecFeature[]): string {
   const label = shortLabel(first) === undefined ? first.label : undefined;
   if (first.kind === 'clocking mark') return label === undefined || label === '' ? 'clocking mark' : label;
-  const size = first.diameterMm === undefined ? '' : ` Ø\u00a0${dimensionText(first.diameterMm)}`;
+  const size = sizeOf(first);
   const shorts = group.flatMap((f) => shortLabel(f) ?? []);
   const names = shorts.length < 2 ? shorts.join('') : `${shorts[0]} to ${shorts.at(-1)}`;
   const what = `${group.length === 1 ? first.kind : `${group.length}\u00a0${first.kind}s`}${size}`;

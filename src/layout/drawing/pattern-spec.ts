@@ -17,6 +17,8 @@ export interface SpecFeature {
   readonly kind: Feature['kind'];
   readonly at: Point;
   readonly diameterMm?: number;
+  /** As printed in place of the diameter: `M12`. */
+  readonly size?: string;
   readonly label?: string;
 }
 
@@ -69,10 +71,11 @@ export function specFrom(input: SpecInput): PatternSpec {
       ),
     })),
     moves: sequence.moves,
-    features: (input.features ?? []).map(({ kind, xMm, yMm, diameterMm, label }) => ({
+    features: (input.features ?? []).map(({ kind, xMm, yMm, diameterMm, size, label }) => ({
       kind,
       at: { x: xMm, y: -yMm },
       ...(diameterMm === undefined ? {} : { diameterMm }),
+      ...(size === undefined ? {} : { size }),
       ...(label === undefined ? {} : { label }),
     })),
     action: input.action,

@@ -71,7 +71,12 @@ function strengthInputs(plan: JointPlan): JointInput[] {
     plan.thread.system === 'metric' ? mpa(value) : `${mpa(value)} (${figures(value / MPA_PER_KSI)}\u00a0ksi)`;
   const kind = strength.yieldKind;
   const rows = [
-    row('strength', 'property class or grade', grade.id, grade.standard),
+    row(
+      'strength',
+      'property class or grade',
+      grade.id,
+      strength.caution === undefined ? grade.standard : strength.caution,
+    ),
     strength.proofMPa === undefined
       ? row('strength', 'proof stress', 'none', 'the specification gives no proof stress: preload rests on yield')
       : row('strength', 'proof stress', stress(strength.proofMPa), strength.source, 'S_p'),
