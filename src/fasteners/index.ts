@@ -21,3 +21,4 @@ export { parseThread } from './parse-thread.ts';
 export { type Strength, strengthOf } from './strength.ts';
 export type { Thread } from './thread.ts';
 export { METRIC_THREADS, threadsOf, UNIFIED_THREADS } from './threads.ts';
+export { type Turned, type TurnedInput, turnedOf } from './turned.ts';

@@ -4,6 +4,7 @@ import type { Parsed } from '../units/index.ts';
 import { ASME_SIZES } from './flange-asme.ts';
 import { EN_SIZES } from './flange-en.ts';
 import type { Flange } from './flange-type.ts';
+import { foldSigns } from './fold.ts';
 import { named, nearestNumbers } from './nearest.ts';
 
 const NPS = String.raw`(?:NPS\s*)?(\d+[\s-]+\d+\/\d+|\d+\/\d+|\d+(?:\.\d+)?)\s*(?:"|INCH\b|IN\b\.?)?`;
@@ -41,12 +42,7 @@ export function parseFlange(text: string): Parsed<Flange> {
 
 /** One spelling for vulgar fractions, dashes and inch marks; capitals; single spaces; the word flange dropped. */
 function fold(text: string): string {
-  return text
-    .replace(/([¼½¾⅐-⅞])/gu, ' $1')
-    .normalize('NFKC')
-    .replace(/\u2044/gu, '/')
-    .replace(/[″”“]|''|′′/gu, '"')
-    .replace(/[‐‑‒–—−]/gu, '-')
+  return foldSigns(text)
     .toUpperCase()
     .replace(/\bFLANGES?\b/gu, ' ')
     .replace(/\s+/gu, ' ')

@@ -1,6 +1,7 @@
 /** Reads a thread designation as people write it and refuses every pair that no standard lists. */
 
 import type { Parsed } from '../units/index.ts';
+import { foldSigns } from './fold.ts';
 import { named, nearestNumbers } from './nearest.ts';
 import { MM_PER_INCH, type Thread } from './thread.ts';
 import { METRIC_THREADS, UNIFIED_THREADS } from './threads.ts';
@@ -34,13 +35,8 @@ export function parseThread(text: string): Parsed<Thread> {
 
 /** One spelling for × and x, comma and point, dashes, vulgar fractions, `No.` and `#`; capitals; single spaces. */
 function fold(text: string): string {
-  return text
-    .replace(/([¼½¾⅐-⅞])/gu, ' $1')
-    .normalize('NFKC')
-    .replace(/\u2044/gu, '/')
-    .replace(/[″”“]|''|′′/gu, '"')
+  return foldSigns(text)
     .replace(/[×*]/gu, 'X')
-    .replace(/[‐‑‒–—−]/gu, '-')
     .replace(/(\d),(\d)/gu, '$1.$2')
     .toUpperCase()
     .replace(/^\s*(?:NO\.?|NR\.?)\s*(?=\d)/u, '#')

@@ -2,13 +2,9 @@
 
 import {
   type Bearing,
-  bearingOf,
   type Drive,
-  driveOf,
   type Flange,
   type Grade,
-  nutBearingOf,
-  nutDriveOf,
   nutStrengthOf,
   parseFlange,
   parseGrade,
@@ -17,6 +13,7 @@ import {
   type Strength,
   strengthOf,
   type Thread,
+  turnedOf,
 } from '../fasteners/index.ts';
 import { type At, field, optional } from '../model/index.ts';
 import type { Parsed } from '../units/index.ts';
@@ -51,32 +48,22 @@ export function readFastener(context: Context, at: At<JointContent>): JointFaste
   const thread = read('FLD009', field(at, 'thread'), parseThread(v.thread));
   const grade = read('FLD010', field(at, 'grade'), parseGrade(v.grade));
   const strength = thread && grade && read('FLD010', field(at, 'grade'), strengthOf(grade, thread));
-  const turned = v.head === 'stud' ? 'nut' : (v.turned ?? 'head');
-  const heavy = v.nut?.heavy ?? false;
-  // A stud without a word about its nut takes the nut that its specification is used with.
-  const ownNut = v.head !== 'stud' || heavy;
-  const kind = { heavy, din: v.head === 'hexagon DIN' };
-  const nutDrives = turned === 'nut' && ownNut;
-  const drive =
-    thread &&
-    read(
-      'TRQ009',
-      nutDrives && v.nut !== undefined ? field(at, 'nut') : field(at, 'head'),
-      nutDrives ? nutDriveOf(thread, kind) : driveOf(v.head, thread, grade),
-    );
+  const own = thread && turnedOf({ head: v.head, turned: v.turned, heavyNut: v.nut?.heavy, thread, grade });
+  const byNut = own?.turned === 'nut' && v.head !== 'stud' && v.nut !== undefined;
+  const drive = own && read('TRQ009', byNut ? field(at, 'nut') : field(at, 'head'), own.drive);
   const nutAt = optional(at, 'nut');
   const nut = nutAt === undefined || thread === undefined ? undefined : readNut(context, nutAt, thread);
   const flangeAt = optional(at, 'flange');
   const flange = flangeAt === undefined ? undefined : read('FLD012', flangeAt, parseFlange(flangeAt.value));
-  if (!thread || !grade || !strength || !drive) return undefined;
+  if (!thread || !grade || !strength || !own || !drive) return undefined;
   if ((nutAt !== undefined && nut === undefined) || (flangeAt !== undefined && flange === undefined)) return undefined;
   return {
     thread,
     grade,
     strength,
-    turned,
+    turned: own.turned,
     drive,
-    bearing: nutDrives ? nutBearingOf(thread, kind) : bearingOf(v.head, thread, grade),
+    bearing: own.bearing,
     ...defined({ nut, flange }),
   };
 }

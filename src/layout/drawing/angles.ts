@@ -4,9 +4,10 @@ import type { ArcPattern } from '../../geometry/index.ts';
 import { arrowhead } from './arrow.ts';
 import { arcEnds } from './centre-lines.ts';
 import { extent } from './collide.ts';
+import { dimensionMark } from './dimensions.ts';
 import type { FigureStyle } from './figure-style.ts';
-import { onCircle, type Point, type Primitive, type TextMark } from './primitives.ts';
-import { type Box, CAP_HEIGHT, centredBaseline, overlaps, textWidth } from './text-size.ts';
+import { onCircle, type Point, type Primitive } from './primitives.ts';
+import { type Box, CAP_HEIGHT, overlaps, textWidth } from './text-size.ts';
 
 const MIDDLE: Point = { x: 0, y: 0 };
 /** From one dimension arc to the next, mm. */
@@ -135,7 +136,7 @@ function sectorMarks(sector: Sector, radius: number, avoid: Avoid, style: Figure
     piece(radius, sector.from + head, middle - half),
     piece(radius, middle + half, sector.to - head),
     ...heads(sector, radius, style, 1),
-    textAt(centre, text, style.small),
+    dimensionMark(centre, text, style.small),
   ];
 }
 
@@ -150,7 +151,7 @@ function shortSector(sector: Sector, radius: number, style: FigureStyle): Primit
   return [
     piece(radius, sector.from - tail, sector.to + tail),
     ...heads(sector, radius, style, -1),
-    textAt({ x: u.x * away, y: u.y * away }, text, style.small),
+    dimensionMark({ x: u.x * away, y: u.y * away }, text, style.small),
   ];
 }
 
@@ -206,17 +207,4 @@ function halfOnArc(centre: Point, radius: number, width: number, height: number)
   let s = 0.1;
   while ((isIn(s) || isIn(-s)) && s < width) s += 0.1;
   return s;
-}
-
-function textAt(centre: Point, text: string, size: number): TextMark {
-  return {
-    kind: 'text',
-    at: centredBaseline(centre, size),
-    text,
-    size,
-    anchor: 'middle',
-    weight: 'regular',
-    role: 'dimension',
-    ink: 'ink',
-  };
 }

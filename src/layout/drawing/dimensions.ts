@@ -52,11 +52,12 @@ export function linearDimension(d: LinearDimension): Primitive[] {
   const w = textWidth(d.text, d.size);
   const box: Box = { left: -w / 2, right: w / 2, top: (-CAP_HEIGHT * d.size) / 2, bottom: (CAP_HEIGHT * d.size) / 2 };
   const centre = along(middle, d.out, reach + extent(box, d.out) + 0.9);
-  marks.push(textAt(centre, d.text, d.size));
+  marks.push(dimensionMark(centre, d.text, d.size));
   return marks;
 }
 
-function textAt(centre: Point, text: string, size: number): TextMark {
+/** A dimension's text about `centre`. */
+export function dimensionMark(centre: Point, text: string, size: number): TextMark {
   return {
     kind: 'text',
     at: { x: centre.x, y: centre.y + (CAP_HEIGHT * size) / 2 },

@@ -8,7 +8,7 @@ import { type PlacedBlock, tableOf } from '../card/paginate.ts';
 import { paragraph, type Setting, span } from '../card/setting.ts';
 import { sourceText } from '../card/source-text.ts';
 import { type Column, layTable, shareWidth } from '../card/table.ts';
-import { capital, MARGIN, MOST_ROWS, type PosterPage } from './poster-page.ts';
+import { capital, MARGIN, MOST_ROWS, type PosterPage, placeSheet } from './poster-page.ts';
 
 /** Beyond this the second unit gives way, so that the type stays large. */
 const MOST_WITH_SECOND = 3;
@@ -53,14 +53,13 @@ function sheet(
     mm(0.6),
   );
   const foot = footBlock(setting, shop, table, width);
-  const room = format.height - 2 * MARGIN - head.height - foot.height - mm(16);
-  const rowHeight = Math.max(mm(5.6), Math.min(mm(12), room / (threads.length + 1.2)));
-  const size = Math.min(18, Math.max(11.5, rowHeight * 0.58));
-  return [
-    { x: MARGIN, y: MARGIN, block: head },
-    { x: MARGIN, y: MARGIN + head.height + mm(6), block: grid(setting, table, threads, width, size, rowHeight) },
-    { x: MARGIN, y: format.height - MARGIN - foot.height, block: foot },
-  ];
+  return placeSheet(format.height, {
+    head,
+    foot,
+    rows: threads.length,
+    mostRow: mm(12),
+    grid: (size, rowHeight) => grid(setting, table, threads, width, size, rowHeight),
+  });
 }
 
 function grid(

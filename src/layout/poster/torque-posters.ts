@@ -9,7 +9,7 @@ import { type PlacedBlock, tableOf } from '../card/paginate.ts';
 import { paragraph, type Setting, span } from '../card/setting.ts';
 import { type Column, layTable, shareWidth } from '../card/table.ts';
 import type { Faces } from '../type/index.ts';
-import { capital, MARGIN, MOST_ROWS, type PosterPage } from './poster-page.ts';
+import { capital, MARGIN, MOST_ROWS, type PosterPage, placeSheet } from './poster-page.ts';
 import { statedPosterPages } from './stated-posters.ts';
 
 export interface PosterLayout {
@@ -72,15 +72,13 @@ function sheetBlocks(
     mm(0.6),
   );
   const foot = footBlock(setting, shop, table, width);
-  const room = format.height - 2 * MARGIN - head.height - foot.height - mm(16);
-  const rowHeight = Math.max(mm(5.6), Math.min(mm(10.5), room / (rows.length + 0.6)));
-  const size = Math.min(18, Math.max(11.5, rowHeight * 0.58));
-  const grid = gridBlock(setting, shop, table, rows, width, size, rowHeight);
-  return [
-    { x: MARGIN, y: MARGIN, block: head },
-    { x: MARGIN, y: MARGIN + head.height + mm(6), block: grid },
-    { x: MARGIN, y: format.height - MARGIN - foot.height, block: foot },
-  ];
+  return placeSheet(format.height, {
+    head,
+    foot,
+    rows: rows.length,
+    mostRow: mm(10.5),
+    grid: (size, rowHeight) => gridBlock(setting, shop, table, rows, width, size, rowHeight),
+  });
 }
 
 function gridBlock(

@@ -2,17 +2,13 @@
 
 import {
   type Bearing,
-  bearingOf,
   type Drive,
-  driveOf,
   type Flange,
   type Grade,
   HEADS,
   type Head,
   type NutGrade,
   type NutStrength,
-  nutBearingOf,
-  nutDriveOf,
   nutStrengthOf,
   parseFlange,
   parseGrade,
@@ -21,6 +17,7 @@ import {
   type Strength,
   strengthOf,
   type Thread,
+  turnedOf,
 } from '../../../fasteners/index.ts';
 import { type Band, findCondition, type JointCondition } from '../../../torque/index.ts';
 import { defined, fault, isFilled, type Reader, take } from './fault.ts';
@@ -42,27 +39,23 @@ export interface Fastener {
 export function readFastener(reader: Reader): Fastener {
   const { inputs } = reader;
   const head = HEADS.find((h) => h.id === inputs.head)?.id ?? 'hexagon';
-  const turned = head === 'stud' || inputs.turned === 'nut' ? 'nut' : 'head';
   const thread = take(reader, 'thread', parseThread(inputs.thread));
   const grade = take(reader, 'grade', parseGrade(inputs.grade));
   const strength = thread && grade && take(reader, 'grade', strengthOf(grade, thread));
-  const heavy = inputs.heavy === 'yes';
-  // A stud without a word about its nut takes the nut that its specification is used with.
-  const nutDrives = turned === 'nut' && (head !== 'stud' || heavy);
-  const kind = { heavy, din: head === 'hexagon DIN' };
-  const drive =
-    thread &&
-    take(reader, nutDrives ? 'turned' : 'head', nutDrives ? nutDriveOf(thread, kind) : driveOf(head, thread, grade));
-  const bearing = thread && (nutDrives ? nutBearingOf(thread, kind) : bearingOf(head, thread, grade));
+  const heavyNut = inputs.heavy === 'yes';
+  const byNut = head === 'stud' || inputs.turned === 'nut';
+  const own = thread && turnedOf({ head, turned: byNut ? 'nut' : 'head', heavyNut, thread, grade });
+  // A stud without a heavy nut is read from its head field.
+  const drive = own && take(reader, byNut && (head !== 'stud' || heavyNut) ? 'turned' : 'head', own.drive);
   return {
     head,
-    turned,
+    turned: byNut ? 'nut' : 'head',
     ...defined({
       thread,
       grade,
       strength,
       drive,
-      bearing,
+      bearing: own?.bearing,
       nut: thread && readNut(reader, thread),
       condition: readCondition(reader),
       flange: isFilled(reader, 'flange') ? take(reader, 'flange', parseFlange(inputs.flange)) : undefined,
@@ -73,7 +66,7 @@ export function readFastener(reader: Reader): Fastener {
 function readNut(reader: Reader, thread: Thread): Fastener['nut'] {
   if (!isFilled(reader, 'nut')) return undefined;
   const grade = take(reader, 'nut', parseNut(reader.inputs.nut));
-  const strength = grade && take(reader, 'nut', nutStrengthOf(grade, thread));
+  const strength = grade && take(reader, 'nut', nutStrengthOf(grade, thread, { heavy: reader.inputs.heavy === 'yes' }));
   return grade && strength && { grade, strength };
 }
 
