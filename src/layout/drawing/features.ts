@@ -180,7 +180,7 @@ function wordsOf(first: SpecFeature, group: readonly SpecFeature[]): string {
   if (first.kind === 'clocking mark') return label === undefined || label === '' ? 'clocking mark' : label;
   const size = sizeOf(first);
   const shorts = group.flatMap((f) => shortLabel(f) ?? []);
-  const names = shorts.length < 2 ? shorts.join('') : `${shorts[0]} to ${shorts.at(-1)}`;
+  const names = shorts.length < 3 ? shorts.join(' and ') : `${shorts[0]} to ${shorts.at(-1)}`;
   const what = `${group.length === 1 ? first.kind : `${group.length}\u00a0${first.kind}s`}${size}`;
   const named = names === '' ? what : `${names}: ${what}`;
   return label === undefined ? named : `${named}, ${label}`;

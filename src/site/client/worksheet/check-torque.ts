@@ -51,7 +51,7 @@ export function highestPreload({ read: { tightening } }: CheckedParts): Check {
 
 /** Tension with torsion at the highest preload against yield. */
 export function stress({ read: { tightening } }: CheckedParts): Check {
-  const name = 'Stress while tightening below 90 % of yield';
+  const name = 'Stress while tightening below 90\u00a0% of yield';
   if (tightening === undefined) return notChecked(name, NO_TORQUE);
   const { nominal, high } = tightening.result.yieldUse;
   return {
