@@ -7,6 +7,7 @@ export default defineConfig({
   root: path.resolve(import.meta.dirname, '..'),
   test: {
     include: ['tests/**/*.test.ts'],
+    setupFiles: ['tests/property-seed.ts'],
     reporters: ['default', './tests/plain-reporter.ts'],
     testTimeout: 60_000,
     hookTimeout: 120_000,

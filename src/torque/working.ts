@@ -127,16 +127,18 @@ function addStrength(
 function addShortForm(w: Working, d: Expr, K: Named, asked: Expr, r: Omit<TorqueResult, 'working'>): void {
   w.begin('torque, short form');
   const nominal = w.add('nominal', 'T_short', product(K.nominal, d, asked), 'N·m');
-  const low = w.add('low end, least nut factor', 'T_short, low', product(K.low, d, asked), 'N·m');
-  const high = w.add('high end, greatest nut factor', 'T_short, high', product(K.high, d, asked), 'N·m');
+  w.add('low end, least nut factor', 'T_short, low', product(K.low, d, asked), 'N·m');
+  w.add('high end, greatest nut factor', 'T_short, high', product(K.high, d, asked), 'N·m');
   if (r.statedPlace === undefined) return;
   const T = given('T', r.targetNm);
   w.add('torque over nominal', 'r', fraction(T, nominal));
   if (r.statedPlace.position === undefined) return;
+  // Differences of near numbers: the ends are carried with six figures, or their rounding would show.
+  const [from, to] = [given('T_short, low', r.shortForm.low), given('T_short, high', r.shortForm.high)];
   w.add(
     'its place, low end 0, high 100',
     'x',
-    product(constant(100), fraction(difference(T, low), difference(high, low))),
+    product(constant(100), fraction(difference(T, from), difference(to, from))),
     '%',
   );
 }

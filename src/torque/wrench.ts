@@ -66,19 +66,22 @@ export function torqueAtSetting(settingNm: number, task: Omit<WrenchTask, 'torqu
   return positive('setting', settingNm) / perNm - notNegative('run-down torque', task.runDownNm ?? 0);
 }
 
+/** A lever or adapter shorter than this is a slip. Practice. */
+const LEAST_MM = 1;
+
 /** What is wrong with an adapter as an author wrote it, and what would be accepted; nothing when it can be used. */
 export function adapterFault({
   lengthMm,
   angleDeg,
   leverMm,
 }: Adapter): { readonly problem: string; readonly hint: string } | undefined {
-  if (!(Number.isFinite(leverMm) && leverMm > 0)) {
+  if (!(Number.isFinite(leverMm) && leverMm >= LEAST_MM)) {
     return {
       problem: 'the lever of the wrench has no length',
       hint: 'measure from the square to the middle of the grip',
     };
   }
-  if (!(Number.isFinite(lengthMm) && lengthMm > 0)) {
+  if (!(Number.isFinite(lengthMm) && lengthMm >= LEAST_MM)) {
     return {
       problem: 'the adapter has no length',
       hint: 'measure from the square to the bolt; a straight extension in line with the bolt is no adapter',

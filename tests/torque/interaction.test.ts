@@ -151,7 +151,8 @@ describe('what holds for every joint', () => {
           }
           expect(row[i]).toBe(1);
         }
-        if (length / n < reachMm(flangeBeam(stack))) expect(first[1]).toBeLessThan(0);
+        // Beyond the reach of an endless beam a neighbour gains; the other bolts of the ring shorten that reach.
+        if (length / n < 0.5 * reachMm(flangeBeam(stack))) expect(first[1]).toBeLessThan(0);
       }),
     );
   });
