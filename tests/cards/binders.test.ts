@@ -68,3 +68,19 @@ test('posters: every thread of every table with torque in both units and preload
   );
   expect(Buffer.compare(bytes, await paintTables(shop))).toBe(0);
 });
+
+test('posters of tables from manuals: every cell in its row, both units where the manual has them', async () => {
+  const pdf = await readPdf(await paintTables(shop));
+  expect(shop.statedTables.length).toBeGreaterThan(1);
+  for (const { title, source, comparison } of shop.statedTables) {
+    const page = pdf.pages.find((p) => p.joined.includes(squeeze(title)));
+    expect(page?.joined, title).toContain(squeeze(source.document));
+    expect(page?.joined).toContain(squeeze('Typed from the manual and checked cell by cell.'));
+    for (const thread of new Set(comparison.cells.map((c) => c.thread.designation))) {
+      const row = comparison.cells
+        .filter((c) => c.thread.designation === thread)
+        .map((c) => formatNumber(c.stated) + (c.second === undefined ? '' : formatNumber(c.second)));
+      expect(page?.joined).toContain(squeeze(thread + row.join('')));
+    }
+  }
+});

@@ -43,6 +43,7 @@ test('every bench has its binder, and the shop its posters and schemas', () => {
   const files = Object.keys(manifest.files);
   expect(files.filter((f) => f.startsWith('binders/')).length).toBeGreaterThanOrEqual(6);
   expect(files).toContain('posters/torque-tables.pdf');
+  expect(files.filter((f) => f.startsWith('worksheets/')).length).toBeGreaterThan(10);
   expect(files.filter((f) => f.startsWith('schema/'))).toHaveLength(9);
 });
 

@@ -5,6 +5,7 @@ import path from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { describe, expect, test } from 'vitest';
 import type { ResolvedShop } from '../../src/resolve/types.ts';
+import { formatNumber } from '../../src/units/index.ts';
 import { attributes, type Built, textOf } from './built.ts';
 
 /** PDFs are made by another stage; links to them are checked against the shop. */
@@ -35,6 +36,8 @@ export function htmlSuite(site: () => Built, shop: ResolvedShop): void {
         ...shop.tools.map((t) => `tools/${t.id}/`),
         ...shop.consumables.map((c) => `consumables/${c.id}/`),
         ...shop.tables.map((t) => `tables/${t.id}/`),
+        ...shop.statedTables.map((t) => `tables/from-manuals/${t.id}/`),
+        'worksheet/',
       ];
       expect(wanted.filter((w) => !files.has(`${w}index.html`))).toEqual([]);
       expect(files.has('404.html')).toBe(true);
@@ -120,10 +123,37 @@ export function htmlSuite(site: () => Built, shop: ResolvedShop): void {
           for (const joint of v.joints) {
             if (!v.stages.some((s) => s.steps.some((step) => step.tighten === joint.id))) continue;
             for (const round of joint.rounds)
-              expect(text, `${d.doc} ${joint.id}`).toContain(`\n${String(round.torque.value)}\n`);
+              expect(text, `${d.doc} ${joint.id}`).toContain(`\n${String(round.setting.value)}\n`);
           }
         }
       }
+    });
+
+    test('every cell of a table from a manual stands on its page, beside the computed torque', () => {
+      for (const { id, comparison } of shop.statedTables) {
+        const text = textOf(site().read(`tables/from-manuals/${id}/index.html`));
+        for (const cell of comparison.cells) {
+          const row = text.slice(text.indexOf(cell.thread.designation, text.indexOf(`${cell.grade.id}, `)));
+          expect(row, `${id} ${cell.thread.designation} ${cell.grade.id}`).toContain(formatNumber(cell.stated));
+        }
+      }
+    });
+
+    test('a joint says every line of its working, and what is an illustration stands on no procedure', () => {
+      for (const m of shop.machines) {
+        for (const { plan } of m.joints) {
+          const html = site().read(`machines/${m.id}/joints/${plan.id}/index.html`);
+          const text = textOf(html).toLowerCase();
+          for (const line of plan.result.working)
+            expect(text, `${plan.id} ${line.name}`).toContain(line.name.toLowerCase());
+          expect(html).toContain('<math');
+          expect(text.includes('what the rounds do')).toBe(
+            m.joints.some((j) => j.plan.id === plan.id && j.plan.interaction !== undefined),
+          );
+        }
+      }
+      for (const page of pages().filter((p) => p.startsWith('C/')))
+        expect(site().read(page)).not.toContain('llustration');
     });
 
     test('a computed torque is never shown without saying so', () => {
