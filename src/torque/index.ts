@@ -30,6 +30,7 @@ export {
 } from './interaction.ts';
 export type { RoundPrediction, TighteningRound } from './interaction-rounds.ts';
 export { defaultStack, STEEL_MPA, type Stack, type StackKind } from './interaction-stack.ts';
+export { interactionWords } from './interaction-words.ts';
 export type { Scatter } from './preload.ts';
 export type { TorqueResult } from './result.ts';
 export { inOtherUnit, planRounds, type Round } from './rounds.ts';

@@ -43,6 +43,8 @@ export interface Interaction {
   /** As `interactionMatrix`. */
   readonly matrix: Matrix;
   readonly rounds: readonly RoundPrediction[];
+  /** What a single pass at full torque would leave, in the order of the first round. */
+  readonly onePass: RoundPrediction;
 }
 
 /**
@@ -86,12 +88,17 @@ export function predictInteraction(
   options: InteractionOptions = {},
 ): Interaction {
   const beam = flangeBeam(stack);
+  const compliance = jointCompliance(positionsMm, lineLengthMm, stack);
+  const [first] = rounds;
+  const [onePass] = first === undefined ? [] : predictRounds(compliance, [{ share: 1, order: first.order }], options);
+  if (onePass === undefined) throw new RangeError('a joint is tightened in at least one round');
   return {
     stack,
     boltStiffnessNPerMm: boltStiffnessNPerMm(stack),
     foundationMPa: beam.foundationMPa,
     reachMm: reachMm(beam),
     matrix: interactionMatrix(positionsMm, lineLengthMm, stack),
-    rounds: predictRounds(jointCompliance(positionsMm, lineLengthMm, stack), rounds, options),
+    rounds: predictRounds(compliance, rounds, options),
+    onePass,
   };
 }

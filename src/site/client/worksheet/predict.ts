@@ -1,7 +1,13 @@
 /** What the rounds leave in each bolt, for a joint of which only the kind of faces is known. */
 
 import { boltLine, circularSequence } from '../../../geometry/index.ts';
-import { defaultStack, predictInteraction, type RoundPrediction, type StackKind } from '../../../torque/index.ts';
+import {
+  defaultStack,
+  interactionWords,
+  predictInteraction,
+  type RoundPrediction,
+  type StackKind,
+} from '../../../torque/index.ts';
 import { formatDecimal } from '../../../units/index.ts';
 import type { Worksheet } from './compute.ts';
 import type { Inputs } from './fields.ts';
@@ -13,6 +19,8 @@ const KINDS: readonly StackKind[] = ['metal to metal', 'sheet gasket', 'rubber g
 
 export interface Prediction {
   readonly rounds: readonly { readonly name: string; readonly prediction: RoundPrediction }[];
+  readonly onePass: RoundPrediction;
+  readonly words: string;
 }
 
 /** The prediction, or in words why there is none. */
@@ -27,7 +35,7 @@ export function predictLeft(inputs: Inputs, { fastener, layout, read }: Workshee
   const kind = KINDS.find((k) => k === inputs.face) ?? 'sheet gasket';
   const stack = defaultStack(thread, kind, line.lengthMm / layout.holes.length);
   const round = circularSequence(layout.pattern);
-  const { rounds } = predictInteraction(
+  const found = predictInteraction(
     line.positionsMm,
     line.lengthMm,
     stack,
@@ -37,7 +45,9 @@ export function predictLeft(inputs: Inputs, { fastener, layout, read }: Workshee
     })),
   );
   return {
-    rounds: rounds.flatMap((prediction, i) => {
+    onePass: found.onePass,
+    words: interactionWords(found),
+    rounds: found.rounds.flatMap((prediction, i) => {
       const made = tightening.rounds[i];
       if (made === undefined) return [];
       const how = made.pass === 'circular' ? 'all round' : `${formatDecimal(made.share * 100, 0)} %`;

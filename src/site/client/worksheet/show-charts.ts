@@ -27,15 +27,19 @@ export function showBalance({ layout }: Worksheet): readonly Child[] {
 export function showLeft(inputs: Inputs, sheet: Worksheet): readonly Child[] {
   const prediction = predictLeft(inputs, sheet);
   if (typeof prediction === 'string') return [el('p', { class: 'soft' }, prediction)];
-  const { rounds } = prediction;
-  const chart = roundsChart({ rounds: rounds.map((r) => ({ name: r.name, shares: r.prediction.preload })) });
+  const { rounds, onePass, words } = prediction;
+  const chart = roundsChart({
+    rounds: [
+      { name: 'In one pass, to compare', shares: onePass.preload },
+      ...rounds.map((r) => ({ name: r.name, shares: r.prediction.preload })),
+    ],
+  });
   return [
     el(
       'p',
       { class: 'reading' },
       el('strong', {}, 'An illustration, not a prediction. '),
-      'Tightening a bolt eases its neighbours: this is why a joint is tightened in rounds and gone round again. ' +
-        'Flanges and gasket are assumed from the size of the bolt.',
+      `${words} Flanges and gasket are assumed from the size of the bolt.`,
     ),
     el('div', { class: 'figure middling' }, markup(paintSvg(chart, { idPrefix: 'ws-left', className: 'drawing' }))),
   ];
