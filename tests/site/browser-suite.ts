@@ -55,7 +55,31 @@ function jointPages(shop: ResolvedShop): readonly string[] {
   return found.flatMap((j) => (j === undefined ? [] : [`machines/${j.machine}/joints/${j.plan.id}/`]));
 }
 
+/** Every page whose numbers are set in tables or drawings. */
+function figured(shop: ResolvedShop): readonly string[] {
+  return [
+    ...shop.documents.flatMap((d) => d.variants.map((v) => `${v.path}/`)),
+    ...shop.machines.flatMap((m) => [...new Set(m.joints.map((j) => `machines/${m.id}/joints/${j.plan.id}/`))]),
+    ...shop.tables.map((t) => `tables/${t.id}/`),
+    ...shop.statedTables.map((t) => `tables/from-manuals/${t.id}/`),
+  ];
+}
+
 export function browserSuite(browser: () => Browser, home: () => string, shop: ResolvedShop): void {
+  test('no table, box or drawing is cut at the edge of a small phone, but in a region that scrolls', async () => {
+    const { page, close } = await open(browser(), home(), { viewport: { width: 360, height: 740 } });
+    for (const path of figured(shop)) {
+      await page.goto(`${home()}${path}`);
+      const cut = await page.evaluate(() =>
+        [...document.querySelectorAll('main table, main td, main input, main svg')]
+          .filter((e) => e.closest('.scroll') === null && e.getBoundingClientRect().right > window.innerWidth + 1)
+          .map((e) => `${e.tagName} ${e.getAttribute('class') ?? ''}`),
+      );
+      expect(cut, path).toEqual([]);
+    }
+    await close();
+  });
+
   describe.each([
     ['phone, light', PHONE, 'light'],
     ['desk, dark', DESKTOP, 'dark'],

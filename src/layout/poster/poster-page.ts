@@ -1,7 +1,10 @@
 /** What every poster shares: its sheet, its margin, and how many rows it takes. */
 
-import { type Block, mm } from '../card/items.ts';
+import type { ResolvedShop } from '../../resolve/types.ts';
+import { type Block, mm, stack } from '../card/items.ts';
 import type { PlacedBlock } from '../card/paginate.ts';
+import { paragraph, type Setting, span } from '../card/setting.ts';
+import type { Span } from '../type/index.ts';
 
 export interface PosterPage {
   readonly title: string;
@@ -35,6 +38,42 @@ export function placeSheet(paperHeight: number, { head, foot, rows, mostRow, gri
     { x: MARGIN, y: MARGIN + head.height + mm(6), block: grid(size, rowHeight) },
     { x: MARGIN, y: paperHeight - MARGIN - foot.height, block: foot },
   ];
+}
+
+/** Title, condition, and under them where the numbers come from. `lead`: line pitch of the title, pt. */
+export function sheetHead(
+  setting: Setting,
+  width: number,
+  { title, lead, condition, origin }: { title: readonly Span[]; lead: number; condition: string; origin: string },
+): Block {
+  const kind = span('Tightening torque', setting.format.type.title, 'semibold', 'accent');
+  return stack(
+    [
+      paragraph(setting, [kind], width, { lead: mm(7) }),
+      paragraph(setting, [...title], width, { tag: 'H1', lead }),
+      paragraph(setting, [span(capital(condition), 17, 'bold')], width, { lead: mm(8) }),
+      paragraph(setting, [span(origin, 11.5)], width),
+    ],
+    mm(0.6),
+  );
+}
+
+/** What goes before the table, the shop's safety words, and its name. */
+export function sheetFoot(
+  setting: Setting,
+  width: number,
+  shop: ResolvedShop,
+  { first, text }: { first: string; text: string },
+): Block {
+  const { type } = setting.format;
+  return stack(
+    [
+      paragraph(setting, [span(`${first} `, 11.5, 'bold'), span(text, type.table)], width),
+      paragraph(setting, [span(shop.info.safety, type.small)], width),
+      paragraph(setting, [span(shop.info.name, type.small, 'semibold')], width),
+    ],
+    mm(1),
+  );
 }
 
 export function capital(text: string): string {

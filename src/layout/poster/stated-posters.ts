@@ -3,12 +3,12 @@
 import type { ResolvedShop, StatedTable } from '../../resolve/types.ts';
 import type { CellComparison } from '../../torque/index.ts';
 import { formatNumber } from '../../units/index.ts';
-import { type Block, mm, stack } from '../card/items.ts';
+import { type Block, mm } from '../card/items.ts';
 import { type PlacedBlock, tableOf } from '../card/paginate.ts';
-import { paragraph, type Setting, span } from '../card/setting.ts';
+import { type Setting, span } from '../card/setting.ts';
 import { sourceText } from '../card/source-text.ts';
 import { type Column, layTable, shareWidth } from '../card/table.ts';
-import { capital, MARGIN, MOST_ROWS, type PosterPage, placeSheet } from './poster-page.ts';
+import { capital, MARGIN, MOST_ROWS, type PosterPage, placeSheet, sheetFoot, sheetHead } from './poster-page.ts';
 
 /** Beyond this the second unit gives way, so that the type stays large. */
 const MOST_WITH_SECOND = 3;
@@ -36,23 +36,16 @@ function sheet(
   const { format } = setting;
   const width = format.width - 2 * MARGIN;
   const percent = Number((table.preloadShare * 100).toFixed(1));
-  const head = stack(
-    [
-      paragraph(setting, [span('Tightening torque', format.type.title, 'semibold', 'accent')], width, { lead: mm(7) }),
-      paragraph(setting, [span(`${capital(table.title)}${continued ? ', continued' : ''}`, 24, 'bold')], width, {
-        tag: 'H1',
-        lead: mm(11),
-      }),
-      paragraph(setting, [span(capital(table.condition.name), 17, 'bold')], width, { lead: mm(8) }),
-      paragraph(
-        setting,
-        [span(`From ${sourceText(table.source)}; ${percent}\u00a0% of the proof or yield load`, 11.5)],
-        width,
-      ),
-    ],
-    mm(0.6),
-  );
-  const foot = footBlock(setting, shop, table, width);
+  const head = sheetHead(setting, width, {
+    title: [span(`${capital(table.title)}${continued ? ', continued' : ''}`, 24, 'bold')],
+    lead: mm(11),
+    condition: table.condition.name,
+    origin: `From ${sourceText(table.source)}; ${percent}\u00a0% of the proof or yield load`,
+  });
+  const foot = sheetFoot(setting, width, shop, {
+    first: 'Typed from the manual and checked cell by cell.',
+    text: `The manual itself goes before this copy, and a torque on a card before both.${table.note === undefined ? '' : ` ${table.note}`}`,
+  });
   return placeSheet(format.height, {
     head,
     foot,
@@ -104,24 +97,4 @@ function grid(
     { size, headSize: Math.max(11.5, size * 0.75), rowHeight },
   );
   return tableOf([laid.head, ...laid.rows]);
-}
-
-function footBlock(setting: Setting, shop: ResolvedShop, table: StatedTable, width: number): Block {
-  const { type } = setting.format;
-  const note = table.note === undefined ? '' : ` ${table.note}`;
-  return stack(
-    [
-      paragraph(
-        setting,
-        [
-          span('Typed from the manual and checked cell by cell. ', 11.5, 'bold'),
-          span(`The manual itself goes before this copy, and a torque on a card before both.${note}`, type.table),
-        ],
-        width,
-      ),
-      paragraph(setting, [span(shop.info.safety, type.small)], width),
-      paragraph(setting, [span(shop.info.name, type.small, 'semibold')], width),
-    ],
-    mm(1),
-  );
 }

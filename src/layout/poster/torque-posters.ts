@@ -4,12 +4,12 @@ import type { ResolvedShop } from '../../resolve/types.ts';
 import type { TorqueTable } from '../../torque/index.ts';
 import { formatNumber } from '../../units/index.ts';
 import { formatOf } from '../card/format.ts';
-import { type Block, mm, stack } from '../card/items.ts';
+import { type Block, mm } from '../card/items.ts';
 import { type PlacedBlock, tableOf } from '../card/paginate.ts';
 import { paragraph, type Setting, span } from '../card/setting.ts';
 import { type Column, layTable, shareWidth } from '../card/table.ts';
 import type { Faces } from '../type/index.ts';
-import { capital, MARGIN, MOST_ROWS, type PosterPage, placeSheet } from './poster-page.ts';
+import { MARGIN, MOST_ROWS, type PosterPage, placeSheet, sheetFoot, sheetHead } from './poster-page.ts';
 import { statedPosterPages } from './stated-posters.ts';
 
 export interface PosterLayout {
@@ -45,32 +45,15 @@ function sheetBlocks(
   const width = format.width - 2 * MARGIN;
   const rows = table.rows.slice(from, from + count);
   const percent = Number((table.preloadShare * 100).toFixed(1));
-  const head = stack(
-    [
-      paragraph(setting, [span('Tightening torque', format.type.title, 'semibold', 'accent')], width, { lead: mm(7) }),
-      paragraph(
-        setting,
-        [
-          span(table.grade.id, 34, 'bold'),
-          span(`\u00a0\u00a0${series(table)}${from > 0 ? ', continued' : ''}`, 20, 'semibold'),
-        ],
-        width,
-        { tag: 'H1', lead: mm(15) },
-      ),
-      paragraph(setting, [span(capital(table.condition.name), 17, 'bold')], width, { lead: mm(8) }),
-      paragraph(
-        setting,
-        [
-          span(
-            `${percent}\u00a0% of the ${table.preloadBasis} load (${table.grade.standard}), nut factor K ${table.condition.nutFactor.nominal.toFixed(2)}`,
-            11.5,
-          ),
-        ],
-        width,
-      ),
+  const head = sheetHead(setting, width, {
+    title: [
+      span(table.grade.id, 34, 'bold'),
+      span(`\u00a0\u00a0${series(table)}${from > 0 ? ', continued' : ''}`, 20, 'semibold'),
     ],
-    mm(0.6),
-  );
+    lead: mm(15),
+    condition: table.condition.name,
+    origin: `${percent}\u00a0% of the ${table.preloadBasis} load (${table.grade.standard}), nut factor K ${table.condition.nutFactor.nominal.toFixed(2)}`,
+  });
   const foot = footBlock(setting, shop, table, width);
   return placeSheet(format.height, {
     head,
@@ -122,30 +105,15 @@ function gridBlock(
 }
 
 function footBlock(setting: Setting, shop: ResolvedShop, table: TorqueTable, width: number): Block {
-  const { type } = setting.format;
   const scatter = Math.round(table.condition.scatter * 100);
   const omitted =
     table.omitted.length === 0
       ? ''
       : ` Not covered by the standard: ${table.omitted.map((o) => o.designation).join(', ')}.`;
-  return stack(
-    [
-      paragraph(
-        setting,
-        [
-          span("Computed, not the maker's. ", 11.5, 'bold'),
-          span(
-            `A torque on a card or in the maker's manual goes before this table. Preload from a torque wrench scatters by about ±\u00a0${scatter}\u00a0%.${omitted}`,
-            type.table,
-          ),
-        ],
-        width,
-      ),
-      paragraph(setting, [span(shop.info.safety, type.small)], width),
-      paragraph(setting, [span(shop.info.name, type.small, 'semibold')], width),
-    ],
-    mm(1),
-  );
+  return sheetFoot(setting, width, shop, {
+    first: "Computed, not the maker's.",
+    text: `A torque on a card or in the maker's manual goes before this table. Preload from a torque wrench scatters by about ±\u00a0${scatter}\u00a0%.${omitted}`,
+  });
 }
 
 /** `metric coarse`, `UNC` */

@@ -35,7 +35,11 @@ export function showWorksheet(root: ParentNode, inputs: Inputs, sheet: Worksheet
 
 /** What was typed, as a list for the printed sheet. */
 function typed(inputs: Inputs): readonly Child[] {
-  const asked = FIELD_LIST.filter(({ key }) => isAsked(key, inputs.pattern) && inputs[key].trim() !== '');
+  // An angle without an adapter says nothing.
+  const isIdle = (key: string): boolean => key === 'angle' && inputs.adapter.trim() === '';
+  const asked = FIELD_LIST.filter(
+    ({ key }) => isAsked(key, inputs.pattern) && inputs[key].trim() !== '' && !isIdle(key),
+  );
   return [
     el(
       'dl',
