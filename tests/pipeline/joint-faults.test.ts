@@ -102,6 +102,10 @@ const SLIPS: readonly Slip[] = [
       put('    lubricant: oil\n', ''),
     ),
   ),
+  machine(
+    'a run-down torque that twists the shank near yield',
+    both(NO_TORQUE, add('    turned: nut\n    run_down: 36 N·m\n')),
+  ),
   machine('one bolt', pattern('{ circle: 240 mm, count: 1 }')),
   machine('a circle too small', pattern('{ circle: 30 mm, count: 8 }')),
   machine('a circle of zero', pattern('{ circle: 0 mm, count: 8 }')),
@@ -154,6 +158,7 @@ const TABLE_SLIPS: readonly Slip[] = [
   table('a class', put('"10.9": 27', '"10.8": 27')),
   table('a condition', put('condition: oiled', 'condition: oily')),
   table('another condition than the manual meant', put('condition: oiled', 'condition: wax')),
+  table('a share of preload without its nought', put('preload: 70 %', 'preload: 7 %')),
   table('two units that differ', put('"8.8": 163 N·m', '"8.8": { torque: 163 N·m, second: 140 lbf·ft }')),
 ];
 
@@ -233,6 +238,12 @@ const FAULTS: Readonly<Record<string, readonly string[]>> = {
   'a dry preload that takes tension and twist past yield': [
     'TRQ018 machines/pump.yaml:25:14 tension and twist in `cover` may reach 101 % of yield while tightening',
     'TRQ005 machines/pump.yaml:28:13 round 3 of `cover`, 232 N·m, is above the range of `wrench-40-200`, 40 to 200 N·m',
+  ],
+  'a run-down torque that twists the shank near yield': [
+    'TRQ017 machines/pump.yaml:26:14 tension and twist in `cover` may reach 92 % of yield while tightening',
+  ],
+  'a share of preload without its nought': [
+    'TRQ015 tables/manual.yaml:1:5 table `manual-table`: its torques are about 10.01 times those computed',
   ],
   'one bolt': ['BLT001 machines/pump.yaml:24:14 `1` is not a number of holes'],
   'a circle too small': [
