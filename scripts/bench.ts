@@ -10,6 +10,7 @@ import { layoutCards } from '../src/layout/card/index.ts';
 import { loadFaces } from '../src/layout/type/index.ts';
 import { compileShop } from '../src/pipeline/index.ts';
 import { paintCard } from '../src/render/pdf/index.ts';
+import { CATALOGUE } from '../src/rules/index.ts';
 import { readFiles } from '../src/source/index.ts';
 import { measureCommand } from './bench/memory.ts';
 import { writeSyntheticShop } from './bench/synthetic-shop.ts';
@@ -69,7 +70,7 @@ await runCommand(async () => {
 /** Check-only time beside the time that `yaml` takes to parse the same files, medians of three. */
 function checking(procedures: number, shop: string): void {
   const yamlMs = median(() => {
-    for (const f of readFiles(shop, 'shop', collector().report)) parseDocument(f.text);
+    for (const f of readFiles(shop, 'shop', collector(CATALOGUE).report)) parseDocument(f.text);
   });
   const checkMs = median(() => {
     if (compileShop({ folder: shop, shown: 'shop' }).checked === undefined)
@@ -95,7 +96,7 @@ function median(run: () => void): number {
 async function printing(shop: string, dist: string): Promise<void> {
   const { checked } = compileShop({ folder: shop, shown: 'shop' });
   if (checked === undefined) throw new Error('the synthetic shop has faults');
-  const cards = layoutCards(checked.shop, loadFaces(), collector().report).slice(0, 40);
+  const cards = layoutCards(checked.shop, loadFaces(), collector(CATALOGUE).report).slice(0, 40);
   const sides = cards.reduce((n, c) => n + c.sides.length, 0);
   const [cold] = cards;
   if (cold !== undefined) await paintCard(cold, checked.shop);

@@ -18,20 +18,38 @@ export const PROGRAM_FOLDER = path.resolve(import.meta.dirname, '..', '..');
 /** Folder in which the person typed the command; npm changes the working folder to the program's. */
 const typedIn = process.env['INIT_CWD'] ?? process.cwd();
 
+export interface PositionalSpec {
+  readonly name: string;
+  readonly help: string;
+}
+
 /** Parses the options of a command; `--help` prints them and ends. Throws UsageFault on anything unknown. */
 export function readOptions(command: string, about: string, specs: Readonly<Record<string, OptionSpec>>): OptionValues {
+  return readCommand(command, about, specs).options;
+}
+
+/** The same for a command that also takes words without a dash, such as the code of a check. */
+export function readCommand(
+  command: string,
+  about: string,
+  specs: Readonly<Record<string, OptionSpec>>,
+  positional?: PositionalSpec,
+): { readonly options: OptionValues; readonly words: readonly string[] } {
   const argv = process.argv.slice(2);
   if (argv.includes('--help')) {
     const width = Math.max(...Object.keys(specs).map((k) => k.length)) + 8;
     const lines = Object.entries(specs).map(
       ([k, s]) => `  ${`--${k}${s.type === 'string' ? ' …' : ''}`.padEnd(width)}${s.help}`,
     );
-    process.stdout.write(`npm run ${command} -- [options]\n${about}\n\n${lines.join('\n')}\n`);
+    const word = positional === undefined ? '' : ` [${positional.name}]`;
+    if (positional !== undefined) lines.unshift(`  ${positional.name.padEnd(width)}${positional.help}`);
+    process.stdout.write(`npm run ${command} -- [options]${word}\n${about}\n\n${lines.join('\n')}\n`);
     process.exit(0);
   }
   try {
     const options = Object.fromEntries(Object.entries(specs).map(([k, s]) => [k, { type: s.type }]));
-    return parseArgs({ args: argv, options, allowPositionals: false }).values as OptionValues;
+    const read = parseArgs({ args: argv, options, allowPositionals: positional !== undefined });
+    return { options: read.values as OptionValues, words: read.positionals };
   } catch {
     for (const a of argv.filter((x) => x.startsWith('-'))) {
       const name = (a.replace(/^-+/, '').split('=')[0] ?? '').trim();

@@ -1,13 +1,26 @@
 /** The closing words of check and build. */
 
-import type { Diagnostic } from '../../src/diagnostics/index.ts';
+import { type Diagnostic, placer, printable, type TextOf } from '../../src/diagnostics/index.ts';
 import type { ResolvedShop } from '../../src/resolve/index.ts';
+import type { AcceptedWarning } from '../../src/rules/index.ts';
 
-export function faultCount(diagnostics: readonly Diagnostic[]): string {
+export function faultCount(diagnostics: readonly Diagnostic[], accepted: readonly AcceptedWarning[] = []): string {
   const errors = diagnostics.filter((d) => d.severity === 'error').length;
   const warnings = diagnostics.length - errors;
-  if (errors === 0 && warnings === 0) return 'no faults';
-  return [counted(errors, 'error'), counted(warnings, 'warning')].filter((t) => t !== '').join(', ');
+  const standing = [counted(errors, 'error'), counted(warnings, 'warning')].filter((t) => t !== '').join(', ');
+  const taken = accepted.length === 0 ? '' : ` (${counted(accepted.length, 'warning')} accepted)`;
+  return `${standing === '' ? 'no faults' : standing}${taken}`;
+}
+
+/** One line for each warning that an author accepted, with the reason; the build report holds the same. */
+export function acceptedLines(accepted: readonly AcceptedWarning[], textOf: TextOf): string {
+  const place = placer(textOf);
+  return accepted
+    .map(({ diagnostic: d, reason }) => {
+      const { line, column } = place(d.range);
+      return `accepted ${d.code} ${d.name} ${d.range.file}:${line}:${column}: ${printable(reason)}\n`;
+    })
+    .join('');
 }
 
 export function shopCount(shop: ResolvedShop): string {

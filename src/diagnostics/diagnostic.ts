@@ -1,6 +1,6 @@
 /** One fault or warning, kept as data; line, column and excerpt are worked out only when it is printed. */
 
-import { CODES, type Code } from './codes.ts';
+import type { Catalogue, Code } from './codes.ts';
 
 /** A stretch of one file. `start` and `end` are offsets in UTF-16 units; `end` is exclusive. */
 export interface Range {
@@ -14,6 +14,8 @@ export type Severity = 'error' | 'warning';
 
 export interface Diagnostic {
   readonly code: Code;
+  /** `undefined-tool` */
+  readonly name: string;
   readonly severity: Severity;
   /** Lower case, no full stop, names the value in backticks, understandable alone. */
   readonly message: string;
@@ -36,14 +38,15 @@ export interface DiagnosticDetails {
 export type Report = (code: Code, range: Range, message: string, details?: DiagnosticDetails) => void;
 
 /** Gathers reports; the same code at the same place with the same words is kept once. */
-export function collector(): { readonly report: Report; readonly list: () => Diagnostic[] } {
+export function collector(catalogue: Catalogue): { readonly report: Report; readonly list: () => Diagnostic[] } {
   const found = new Map<string, Diagnostic>();
   const report: Report = (code, range, message, details = {}) => {
     const key = `${code} ${range.file} ${range.start} ${message}`;
     if (found.has(key)) return;
     found.set(key, {
       code,
-      severity: CODES[code].severity,
+      name: catalogue[code].name,
+      severity: catalogue[code].severity,
       message,
       range,
       ...(details.label === undefined ? {} : { label: details.label }),

@@ -1,6 +1,5 @@
 /** Turns diagnostics into text: in full with excerpts, one line each, or JSON. */
 
-import { CODES } from './codes.ts';
 import type { Diagnostic, Range } from './diagnostic.ts';
 import { lineStarts, type Place, placeOf } from './place.ts';
 
@@ -12,12 +11,20 @@ const EXCERPT_WIDTH = 100;
 
 export interface DiagnosticJson {
   readonly code: string;
+  readonly name: string;
   readonly severity: string;
   readonly message: string;
   readonly file: string;
   readonly line: number;
   readonly column: number;
   readonly hint: string | null;
+  /** The other sides of a conflict. */
+  readonly related: readonly {
+    readonly message: string;
+    readonly file: string;
+    readonly line: number;
+    readonly column: number;
+  }[];
 }
 
 /** Keeps the line starts of each file, so that many diagnostics of one file cost one scan. */
@@ -37,11 +44,13 @@ export function renderJson(diagnostics: readonly Diagnostic[], textOf: TextOf): 
   const place = placer(textOf);
   const rows: DiagnosticJson[] = diagnostics.map((d) => ({
     code: d.code,
+    name: d.name,
     severity: d.severity,
     message: d.message,
     file: d.range.file,
     ...place(d.range),
     hint: d.hint ?? null,
+    related: (d.related ?? []).map((r) => ({ message: r.message, file: r.range.file, ...place(r.range) })),
   }));
   return `${JSON.stringify(rows, null, 2)}\n`;
 }
@@ -52,8 +61,13 @@ export function renderShort(diagnostics: readonly Diagnostic[], textOf: TextOf):
   return diagnostics
     .map((d) => {
       const { line, column } = place(d.range);
+      const others = (d.related ?? []).map((r) => {
+        const other = place(r.range);
+        return `; ${r.message}: ${r.range.file}:${other.line}:${other.column}`;
+      });
       const hint = d.hint === undefined ? '' : ` (${d.hint})`;
-      return `${d.range.file}:${line}:${column}: ${d.severity} ${d.code}: ${printable(d.message)}${printable(hint)}\n`;
+      const words = printable(`${d.message}${others.join('')}${hint}`);
+      return `${d.range.file}:${line}:${column}: ${d.severity} ${d.code}: ${words}\n`;
     })
     .join('');
 }
@@ -66,10 +80,7 @@ export function renderFull(diagnostics: readonly Diagnostic[], textOf: TextOf): 
 
 function renderOne(d: Diagnostic, textOf: TextOf, place: (range: Range) => Place): string {
   const { line, column } = place(d.range);
-  const lines = [
-    `${d.severity} ${d.code} ${CODES[d.code].name}: ${printable(d.message)}`,
-    `  ${d.range.file}:${line}:${column}`,
-  ];
+  const lines = [`${d.severity} ${d.code} ${d.name}: ${printable(d.message)}`, `  ${d.range.file}:${line}:${column}`];
   const text = textOf(d.range.file);
   const row = text === undefined ? undefined : (text.split(/\r\n|\r|\n/u, line)[line - 1] ?? '');
   if (row !== undefined && text !== '') {

@@ -1,12 +1,12 @@
 /** The one place that knows the order of the stages: folder in, checked shop with laid-out cards out, or diagnostics. */
 
-import { collector, type Diagnostic, hasErrors, type TextOf } from '../diagnostics/index.ts';
+import { collector, type Diagnostic, hasErrors, type Report, type TextOf } from '../diagnostics/index.ts';
 import { type CardLayout, layoutCards } from '../layout/card/index.ts';
 import { loadFaces } from '../layout/type/index.ts';
 import { readContent } from '../model/index.ts';
 import { type CheckedShop, type ResolvedShop, resolveShop } from '../resolve/index.ts';
-import { RULES } from '../rules/index.ts';
-import { readFiles } from '../source/index.ts';
+import { type AcceptedWarning, applyAcceptances, CATALOGUE, CHECKS } from '../rules/index.ts';
+import { readFiles, type SourceFile } from '../source/index.ts';
 
 export interface CompileOptions {
   /** The shop folder, as a path for the file system. */
@@ -18,7 +18,10 @@ export interface CompileOptions {
 }
 
 export interface Compiled {
+  /** What stands against the shop; accepted warnings are not among them. */
   readonly diagnostics: readonly Diagnostic[];
+  /** Warnings that an author accepted beside their line, with the reason. */
+  readonly accepted: readonly AcceptedWarning[];
   readonly textOf: TextOf;
   /** Present only when there is no error. */
   readonly checked: { readonly shop: CheckedShop; readonly cards: readonly CardLayout[] } | undefined;
@@ -28,15 +31,27 @@ export interface Compiled {
 
 /** Runs every stage and gathers every fault. Never throws on an author's mistake. */
 export function compileShop({ folder, shown, onStage }: CompileOptions): Compiled {
-  const { report, list } = collector();
+  return compileFiles((report) => readFiles(folder, shown, report), shown, onStage);
+}
+
+/** The same over files that come from somewhere else. read: hands them over and reports what it cannot. */
+export function compileFiles(
+  read: (report: Report) => readonly SourceFile[],
+  shown: string,
+  onStage?: CompileOptions['onStage'],
+): Compiled {
+  const { report, list } = collector(CATALOGUE);
   onStage?.('read', 0);
-  const files = readFiles(folder, shown, report);
+  const files = read(report);
   onStage?.('model', files.length);
   const content = readContent(files, shown, report);
   onStage?.('resolve', content.procedures.entries.size);
   const resolved = resolveShop(content, report);
-  onStage?.('check', RULES.length);
-  for (const rule of RULES) rule.check(resolved, report);
+  onStage?.('check', CHECKS.length);
+  for (const { code, found } of CHECKS) {
+    if (typeof found === 'function')
+      found(resolved, (range, message, details) => report(code, range, message, details));
+  }
   let cards: readonly CardLayout[] = [];
   // Cards of a shop with errors would be laid out from half-resolved steps; their faults would only be echoes.
   if (!hasErrors(list())) {
@@ -46,9 +61,12 @@ export function compileShop({ folder, shown, onStage }: CompileOptions): Compile
     );
     cards = layoutCards(resolved, loadFaces(), report);
   }
-  const diagnostics = list();
+  const { accepted } = applyAcceptances(files, list(), report);
+  const taken = new Set<Diagnostic>(accepted.map((a) => a.diagnostic));
+  const diagnostics = list().filter((d) => !taken.has(d));
   return {
     diagnostics,
+    accepted,
     textOf: content.textOf,
     resolved,
     checked: hasErrors(diagnostics) ? undefined : { shop: resolved as CheckedShop, cards },

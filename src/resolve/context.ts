@@ -29,7 +29,7 @@ const CODE: Readonly<Record<Kind, Code>> = {
 
 /** Looks an id up in a register; an unknown one is reported with the nearest known one, and with its own register if it has one. */
 export function lookUp<T>(
-  context: Context,
+  context: Pick<Context, 'content' | 'report'>,
   kind: Kind,
   register: {
     readonly entries: ReadonlyMap<string, T>;

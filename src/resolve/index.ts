@@ -13,6 +13,7 @@ import {
   resolvePeople,
   resolveTools,
 } from './registers.ts';
+import { resolveStages } from './shared-stages.ts';
 import { resolveStatedTables } from './stated-tables.ts';
 import { resolveTables } from './tables.ts';
 import type { ResolvedShop } from './types.ts';
@@ -26,6 +27,7 @@ export {
   nutText,
   turnedText,
 } from './joint-words.ts';
+export { type FromFile, isWritten, keyPlaceOf, placeOf, READ_FROM } from './read-from.ts';
 export * from './types.ts';
 export { capitalised, listed } from './words.ts';
 
@@ -35,7 +37,7 @@ export function resolveShop(content: Content, report: Report): ResolvedShop {
   const context: Context = {
     content,
     report,
-    info: resolveInfo(content.shop),
+    info: resolveInfo(content.shop, report),
     tools: resolveTools(content, report),
     consumables: resolveConsumables(content, report),
     people: resolvePeople(content),
@@ -61,5 +63,6 @@ export function resolveShop(content: Content, report: Report): ResolvedShop {
     tables: resolveTables(context),
     statedTables: resolveStatedTables(context),
     whereUsed: whereUsed(documents),
+    stages: resolveStages(content, documents),
   };
 }

@@ -14,11 +14,12 @@ import type {
 } from '../fasteners/index.ts';
 import type { Balance, Feature, Hole, JackingPlan, LooseningRound, Pattern, Sequence } from '../geometry/index.ts';
 import type { Interaction, JointCondition, PlannedRound, TorqueResult } from '../torque/index.ts';
-import type { Length, Torque } from '../units/index.ts';
+import type { Area, Force, Length, Stress, Torque } from '../units/index.ts';
+import type { FromFile } from './read-from.ts';
 import type { SourceNote } from './text-types.ts';
 
 /** A joint of one variant with everything computed. */
-export interface JointPlan {
+export interface JointPlan extends FromFile {
   readonly machine: string;
   readonly id: string;
   readonly name: string;
@@ -84,6 +85,19 @@ export interface JointPlan {
   readonly rounds: readonly PlannedRound[];
   /** What the elastic model says of the rounds: an illustration, never on a card. */
   readonly interaction?: Interaction;
+  /** Gasket or seal that it presses. */
+  readonly gasket?: string;
+  /** Clamp force that each bolt must keep. */
+  readonly clamp?: { readonly force: Force; readonly source: SourceNote };
+  /** Material of the tapped hole, its thread engagement, and whether it has an insert. */
+  readonly into?: 'steel' | 'cast iron' | 'bronze' | 'aluminium';
+  readonly engagement?: Length;
+  readonly insert?: true;
+  /** Length of thread that stands out of the nut. */
+  readonly protrusion?: Length;
+  /** Pressure that the clamped material bears under head or nut. */
+  readonly bearingLimit?: { readonly pressure: Stress; readonly source: SourceNote };
+  readonly gasketLoad?: JointGasketLoad;
   readonly wrench: string;
   readonly wrenchName: string;
   readonly socket?: string;
@@ -99,6 +113,14 @@ export interface JointNut {
   readonly strength: NutStrength;
   /** Why a nut weaker than its bolt is right here. */
   readonly reason?: string;
+}
+
+/** The gasket maker's limits. */
+export interface JointGasketLoad {
+  readonly area: Area;
+  readonly seating?: Stress;
+  readonly most?: Stress;
+  readonly source: SourceNote;
 }
 
 export interface JointAdapter {

@@ -22,11 +22,13 @@ import { type At, type Entry, field, items, type MachineContent, optional } from
 import { findCondition, type JointCondition } from '../torque/index.ts';
 import { type Context, lookUp } from './context.ts';
 import { effectiveJoint, type JointContent, type JointEntry } from './joint-content.ts';
+import { readJointDemands } from './joint-demands.ts';
 import { type JointFastener, readFastener } from './joint-fastener.ts';
 import { jointInteraction } from './joint-interaction.ts';
 import { type PlacedFeature, readFeatures, readJacking, readMm, readPattern } from './joint-pattern.ts';
 import { planTightening, readTorqueValues } from './joint-torque.ts';
 import { defined, plainText, rangeOf, readSource } from './quantities.ts';
+import { READ_FROM } from './read-from.ts';
 import { conditionHint } from './registers.ts';
 import type { Choice, Consumable, JointPlan, Tool } from './types.ts';
 
@@ -69,6 +71,8 @@ export function planJoint(
     wrenchName: wrench.name,
     range: joint.keyRange,
     ranges: rangesOf(at),
+    [READ_FROM]: at.node,
+    ...readJointDemands(context, machine, at),
     ...defined({
       lubricant: v.lubricant,
       lubricantName: named.lubricant?.name,

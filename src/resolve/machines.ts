@@ -1,14 +1,15 @@
 /** Machines resolved: parts, joints in each form that they take over the variants, serial ranges. */
 
-import { type Entry, entries, field, type MachineContent, optional } from '../model/index.ts';
+import { type Entry, entries, field, items, type MachineContent, optional } from '../model/index.ts';
 import { joinUnits } from '../units/index.ts';
 import type { Context } from './context.ts';
 import { lookUp } from './context.ts';
 import type { JointEntry } from './joint-content.ts';
 import { planJoint } from './joints.ts';
 import { checkCount, checkFastener } from './part-checks.ts';
-import { partQuantity } from './parts.ts';
+import { type PartContent, partQuantity } from './parts.ts';
 import { defined, plainText, readQuantity, readSource } from './quantities.ts';
+import { READ_FROM } from './read-from.ts';
 import type { Choice, JointPlan, Machine, Part } from './types.ts';
 import { checkOnly, checkSerials, combinations, holdsFor, type Only, onlyText, variantLabel } from './variants.ts';
 
@@ -67,6 +68,7 @@ export function resolveMachine(context: Context, hand: MachineAtHand): Machine {
     checkOnly(context, entry, optional(p, 'only') as Parameters<typeof checkOnly>[2], undefined);
     if (sound) checkCount(report, p, joints, all);
     const stated = checkFastener(report, p, joints, all);
+    checkNames(context, hand, p);
     const first = all.find((choices) => holdsFor(p.value.only, choices)) ?? [];
     const quantity = partQuantity(p, joints, first);
     if (sound && quantity === undefined) {
@@ -80,8 +82,17 @@ export function resolveMachine(context: Context, hand: MachineAtHand): Machine {
       kind: p.value.kind,
       quantity: quantity ?? 1,
       alwaysReplace: p.value.always_replace ?? false,
+      keyRange: p.keyRange,
+      [READ_FROM]: p.node,
       ...stated,
+      ...(p.value.past_yield === true ? { pastYield: true as const } : {}),
+      ...(p.value.locking === true ? { locking: true as const } : {}),
       ...defined({
+        elastomer: p.value.elastomer,
+        resists: p.value.resists === undefined ? undefined : Object.keys(p.value.resists),
+        madeOf: p.value.made_of,
+        lead: readQuantity(report, optional(p, 'lead'), 'time'),
+        rate: readQuantity(report, optional(p, 'rate'), 'ratio'),
         number: p.value.number,
         material: plainText(p.value.material),
         mass: readQuantity(report, optional(p, 'mass'), 'mass'),
@@ -102,10 +113,25 @@ export function resolveMachine(context: Context, hand: MachineAtHand): Machine {
       is: Object.entries(s.is).map(([axis, value]) => ({ axis, value })),
     })),
     energy: (v.energy ?? []).map(joinUnits),
+    rotates: v.rotates ?? false,
+    keyRange: field(entry, 'id').node.range,
+    [READ_FROM]: entry.node,
     parts,
     joints: joints.flatMap((j) => formsOf(hand, j, all)),
     ...defined({ mark: v.mark, where: v.where, about: plainText(v.about), manual: readSource(v.manual) }),
   };
+}
+
+/** Ids that a part names: what it is built of, and what its rubber resists. */
+function checkNames(context: Context, hand: MachineAtHand, part: Entry<PartContent>): void {
+  const { content } = context;
+  const { file } = hand.entry.node.range;
+  const register = { entries: hand.parts, faulty: hand.entry.dropped, unread: false, file };
+  const madeOf = optional(part, 'made_of');
+  for (const p of madeOf === undefined ? [] : items(madeOf)) lookUp(context, 'part', register, p.value, p.node.range);
+  const resists = optional(part, 'resists');
+  for (const c of resists === undefined ? [] : entries(resists))
+    lookUp(context, 'consumable', content.consumables, c.key, c.keyRange);
 }
 
 /** Each different plan of the joint once, with the variants that share it. */

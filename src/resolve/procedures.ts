@@ -8,8 +8,11 @@ import type { Context } from './context.ts';
 import { lookUp } from './context.ts';
 import { jointAxes } from './joint-content.ts';
 import type { MachineAtHand } from './machines.ts';
+import { partQuantity } from './parts.ts';
 import { type Names, resolveProse } from './prose.ts';
 import { checkDate, defined, readQuantity, readSource } from './quantities.ts';
+import { READ_FROM } from './read-from.ts';
+import { expandStage } from './shared-stages.ts';
 import { machineNames, resolveStep, type StepContent } from './steps.ts';
 import { consumableTotals, partTotals, toolTotals } from './totals.ts';
 import type { Choice, Document, JointPlan, Prose, Stage, Step, Variant } from './types.ts';
@@ -65,6 +68,7 @@ export function resolveDocument(context: Context, at: Entry<ProcedureContent>, h
     variants,
     benches: [...content.benches.entries].filter(([, b]) => b.value.binder.includes(v.doc)).map(([id]) => id),
     range: at.keyRange,
+    [READ_FROM]: at.node,
   };
 }
 
@@ -152,6 +156,7 @@ function resolveVariant(
     fingerprint: fingerprint({ doc, rev, title: at.value.title, ...content }),
     ...content,
     ppe: [...new Set([...(at.value.ppe ?? []), ...content.consumables.flatMap((c) => c.ppe)])],
+    inventory: inventoryOf(hand, choices),
     stepCount: number,
     workSeconds: stages.reduce((sum, s) => sum + (s.time?.si ?? s.steps.reduce((n, x) => n + (x.time?.si ?? 0), 0)), 0),
     waitSeconds: steps.reduce((sum, s) => sum + (s.wait?.time.si ?? 0), 0),
@@ -169,6 +174,7 @@ function expandStages(
     if (check) checkOnly(context, hand.entry, optional(s, 'only') as Parameters<typeof checkOnly>[2], chosenAxes);
     return holdsFor(s.value.only, choices);
   };
+  const used = new Set<string>();
   return items(field(at, 'stages'))
     .flatMap((stage): RawStage[] => {
       checkOnly(context, hand.entry, optional(stage, 'only') as Parameters<typeof checkOnly>[2], chosenAxes);
@@ -177,17 +183,15 @@ function expandStages(
         const use = field(stage as At<{ use: string }>, 'use');
         const shared = lookUp(context, 'stage', context.content.stages, use.value, use.node.range);
         if (shared === undefined) return [];
-        return [
-          {
-            title: shared.value.title,
-            intro: optional(shared, 'intro'),
-            time: optional(shared, 'time'),
-            // A shared stage knows no axes of its own machine: `only` on its steps is checked against each user.
-            steps: items(field(shared, 'steps')).filter((s) => keep(s, true)),
-            shared: use.value,
-            range: use.node.range,
-          },
-        ];
+        return expandStage(context, use.value, used).map((entry) => ({
+          title: entry.value.title,
+          intro: optional(entry, 'intro'),
+          time: optional(entry, 'time'),
+          // A shared stage knows no axes of its own machine: `only` on its steps is checked against each user.
+          steps: items(field(entry, 'steps')).filter((s) => keep(s, true)),
+          shared: entry.key,
+          range: use.node.range,
+        }));
       }
       const own = stage as At<Exclude<typeof stage.value, { use: string }>>;
       return [
@@ -254,6 +258,14 @@ function stepNames(
     });
     return undefined;
   };
+}
+
+/** Parts of the machine in this variant. */
+function inventoryOf(hand: MachineAtHand, choices: readonly Choice[]): Variant['inventory'] {
+  const joints = [...hand.joints.values()];
+  return [...hand.parts.values()]
+    .filter((p) => holdsFor(p.value.only, choices))
+    .map((p) => ({ id: p.key, quantity: partQuantity(p, joints, choices) ?? 1 }));
 }
 
 /** Plans of the joints used, in order of use; a joint that differs by an axis on which no card is chosen is reported. */

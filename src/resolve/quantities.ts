@@ -40,7 +40,14 @@ export function readSource(
     | { readonly document: string; readonly edition?: string | undefined; readonly place?: string | undefined }
     | undefined,
 ): SourceNote | undefined {
-  if (value === undefined) return undefined;
+  return value === undefined ? undefined : sourceNote(value);
+}
+
+export function sourceNote(value: {
+  readonly document: string;
+  readonly edition?: string | undefined;
+  readonly place?: string | undefined;
+}): SourceNote {
   return {
     document: value.document,
     ...(value.edition === undefined ? {} : { edition: value.edition }),

@@ -1,8 +1,10 @@
 /** The shop's registers and machines, resolved. */
 
+import type { Range } from '../diagnostics/index.ts';
 import type { Band } from '../torque/index.ts';
-import type { Length, Limit, Mass } from '../units/index.ts';
+import type { Length, Limit, Mass, Quantity, Ratio, Temperature, Time } from '../units/index.ts';
 import type { JointPlan } from './joint-types.ts';
+import type { FromFile } from './read-from.ts';
 import type { SourceNote } from './text-types.ts';
 
 export interface ShopInfo {
@@ -18,27 +20,34 @@ export interface ShopInfo {
   readonly safety: string;
   readonly storedEnergy?: string;
   readonly report?: string;
+  /** Heaviest part that one person lifts, and the highest temperature to which a part is heated. */
+  readonly liftAlone: Mass;
+  readonly heatLimit: Temperature;
   /** `content/shop.yaml`, as shown to the author. */
   readonly file: string;
 }
 
-export interface Person {
+export interface Person extends FromFile {
   readonly id: string;
   readonly name: string;
   readonly role: string;
   readonly approves: readonly string[];
+  /** Its key in the register. */
+  readonly keyRange: Range;
 }
 
-export interface Bench {
+export interface Bench extends FromFile {
   readonly id: string;
   readonly name: string;
   readonly place: string;
   readonly lead?: string;
   /** Document numbers in binder order. */
   readonly binder: readonly string[];
+  /** Its key in the register. */
+  readonly keyRange: Range;
 }
 
-export interface Tool {
+export interface Tool extends FromFile {
   readonly id: string;
   readonly name: string;
   readonly kind: string;
@@ -54,17 +63,24 @@ export interface Tool {
   readonly capacity?: Mass;
   readonly serial?: string;
   readonly calibrationDue?: string;
+  /** Why a measuring tool needs no calibration. */
+  readonly uncalibrated?: string;
+  /** Benches at which it stands, when it cannot be carried. */
+  readonly fixedAt?: readonly string[];
   readonly kept?: string;
   readonly alsoCalled: readonly string[];
   readonly note?: string;
+  /** Its key in the register. */
+  readonly keyRange: Range;
 }
 
-export interface Consumable {
+export interface Consumable extends FromFile {
   readonly id: string;
   readonly name: string;
   readonly kind: string;
   readonly number?: string;
   readonly pack?: string;
+  readonly packSize?: Quantity<'mass' | 'volume' | 'length'>;
   readonly condition?: string;
   /** K of the lubricant's own maker. */
   readonly nutFactor?: { readonly band: Band; readonly source: string };
@@ -72,12 +88,19 @@ export interface Consumable {
   readonly ppe: readonly string[];
   readonly safetyData?: string;
   readonly shelfLife?: string;
+  /** Time until it holds. */
+  readonly cure?: Time;
+  /** What it is made of, for seals that it meets. */
+  readonly medium?: string;
+  readonly lead?: Time;
   readonly waste?: string;
   readonly alsoCalled: readonly string[];
   readonly note?: string;
+  /** Its key in the register. */
+  readonly keyRange: Range;
 }
 
-export interface Part {
+export interface Part extends FromFile {
   readonly id: string;
   readonly name: string;
   readonly number?: string;
@@ -90,13 +113,27 @@ export interface Part {
   readonly grade?: string;
   readonly mass?: Mass;
   readonly alwaysReplace: boolean;
+  /** Tightened past yield, so that it serves once. */
+  readonly pastYield?: true;
+  /** Locking (prevailing-torque) nut or screw. */
+  readonly locking?: true;
+  readonly elastomer?: string;
+  /** Consumables that the seal maker allows against the general table. */
+  readonly resists?: readonly string[];
+  /** Sub-assembly: ids of the parts of which it is built. */
+  readonly madeOf?: readonly string[];
   readonly kit?: string;
+  readonly lead?: Time;
+  /** Share of inspected ones that is usually replaced. */
+  readonly rate?: Ratio;
   /** `size: large`, when it exists in some variants only. */
   readonly only?: string;
   readonly note?: string;
+  /** Its key in the register. */
+  readonly keyRange: Range;
 }
 
-export interface Machine {
+export interface Machine extends FromFile {
   readonly id: string;
   readonly name: string;
   readonly mark?: string;
@@ -106,10 +143,14 @@ export interface Machine {
   readonly axes: readonly { readonly axis: string; readonly values: readonly string[] }[];
   readonly serials: readonly { readonly from: number; readonly to: number; readonly is: readonly Choice[] }[];
   readonly energy: readonly string[];
+  /** It turns, so that it is turned by hand before it is handed back. */
+  readonly rotates: boolean;
   readonly manual?: SourceNote;
   readonly parts: readonly Part[];
   /** Every joint of the machine, once per different form that it takes over the variants. */
   readonly joints: readonly { readonly plan: JointPlan; readonly variants: string }[];
+  /** Its key in the register. */
+  readonly keyRange: Range;
 }
 
 /** One value of one variant axis, such as size: large. */

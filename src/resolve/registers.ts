@@ -10,16 +10,24 @@ import {
   items,
   optional,
   type ShopContent,
+  type ToolContent,
 } from '../model/index.ts';
 import { CONDITIONS, findCondition } from '../torque/index.ts';
-import { formatQuantity, joinUnits, MEASURED } from '../units/index.ts';
+import { formatQuantity, joinUnits, MEASURED, quantity } from '../units/index.ts';
 import type { Context } from './context.ts';
 import { lookUp } from './context.ts';
 import { checkDate, defined, plainText, readLimit, readQuantity } from './quantities.ts';
+import { READ_FROM } from './read-from.ts';
 import type { Bench, Consumable, Person, ShopInfo, Tool } from './types.ts';
 
-export function resolveInfo(shop: At<ShopContent> | undefined): ShopInfo {
+/** NIOSH lifting equation, load constant (memory). */
+const LIFT_ALONE = quantity('mass', 23, 'kg', 0);
+/** Above it bearing steel loses hardness (common practice). */
+const HEAT_LIMIT = quantity('temperature', 120, '°C', 0);
+
+export function resolveInfo(shop: At<ShopContent> | undefined, report: Report): ShopInfo {
   const s = shop?.value;
+  const limits = shop && optional(shop, 'limits');
   const written = s?.address ?? '';
   const address = new URL(URL.canParse(written) ? written : 'https://shop.example/');
   const basePath = address.pathname.endsWith('/') ? address.pathname : `${address.pathname}/`;
@@ -32,6 +40,8 @@ export function resolveInfo(shop: At<ShopContent> | undefined): ShopInfo {
     secondTorque: s?.torque.second ?? 'lbf·ft',
     cardFormat: s?.card.format ?? 'A4',
     safety: s?.safety ?? '',
+    liftAlone: readQuantity(report, limits && optional(limits, 'lift_alone'), 'mass') ?? LIFT_ALONE,
+    heatLimit: readQuantity(report, limits && optional(limits, 'heat'), 'temperature') ?? HEAT_LIMIT,
     file: shop?.node.range.file ?? 'shop.yaml',
     ...defined({ storedEnergy: s?.stored_energy, report: s?.report }),
   };
@@ -57,9 +67,9 @@ export function checkShop(shop: At<ShopContent> | undefined, report: Report): vo
 
 export function resolvePeople(content: Content): Map<string, Person> {
   return new Map(
-    [...content.people.entries].map(([id, { value }]) => [
+    [...content.people.entries].map(([id, { value, node, keyRange }]) => [
       id,
-      { id, name: value.name, role: value.role, approves: value.approves ?? [] },
+      { id, name: value.name, role: value.role, approves: value.approves ?? [], keyRange, [READ_FROM]: node },
     ]),
   );
 }
@@ -76,7 +86,11 @@ export function resolveTools(content: Content, report: Report): Map<string, Tool
       name: joinUnits(v.name),
       kind: v.kind,
       alsoCalled: v.also_called ?? [],
+      keyRange: at.keyRange,
+      [READ_FROM]: at.node,
       ...defined({
+        uncalibrated: plainText(v.uncalibrated),
+        fixedAt: fixedAt(content, at, report),
         size: readQuantity(report, optional(at, 'size'), 'length'),
         drive: readQuantity(report, optional(at, 'drive'), 'length'),
         range: readLimit(report, optional(at, 'range'), MEASURED),
@@ -92,6 +106,13 @@ export function resolveTools(content: Content, report: Report): Map<string, Tool
     });
   }
   return out;
+}
+
+function fixedAt(content: Content, at: At<ToolContent>, report: Report): readonly string[] | undefined {
+  const written = optional(at, 'fixed_at');
+  if (written === undefined) return undefined;
+  for (const b of items(written)) lookUp({ content, report }, 'bench', content.benches, b.value, b.node.range);
+  return written.value;
 }
 
 export function resolveConsumables(content: Content, report: Report): Map<string, Consumable> {
@@ -112,9 +133,15 @@ export function resolveConsumables(content: Content, report: Report): Map<string
       hazards: (v.hazards ?? []).map(joinUnits),
       ppe: v.ppe ?? [],
       alsoCalled: v.also_called ?? [],
+      keyRange: at.keyRange,
+      [READ_FROM]: at.node,
       ...defined({
         number: v.number,
         pack: pack === undefined ? undefined : formatQuantity(pack),
+        packSize: pack,
+        cure: readQuantity(report, optional(at, 'cure'), 'time'),
+        medium: v.medium,
+        lead: readQuantity(report, optional(at, 'lead'), 'time'),
         condition: v.condition,
         nutFactor: readNutFactor(at, report),
         safetyData: v.safety_data,
@@ -160,6 +187,14 @@ export function resolveBenches(context: Context): Bench[] {
         });
       seen.add(doc.value);
     }
-    return { id, name: at.value.name, place: at.value.place, binder: [...seen], ...defined({ lead: at.value.lead }) };
+    return {
+      id,
+      name: at.value.name,
+      place: at.value.place,
+      binder: [...seen],
+      keyRange: at.keyRange,
+      [READ_FROM]: at.node,
+      ...defined({ lead: at.value.lead }),
+    };
   });
 }

@@ -1,7 +1,8 @@
 /** Stages and steps of one variant, and the lists drawn up from them. */
 
 import type { Range } from '../diagnostics/index.ts';
-import type { Limit, Mass, Temperature, Time } from '../units/index.ts';
+import type { Limit, Mass, Quantity, Temperature, Time } from '../units/index.ts';
+import type { FromFile } from './read-from.ts';
 import type { Prose, SourceNote } from './text-types.ts';
 
 export type Signal = 'danger' | 'warning' | 'caution' | 'notice';
@@ -26,6 +27,8 @@ export interface Measure {
   readonly ifOut: Prose;
   readonly record?: 'as found' | 'as left';
   readonly source?: SourceNote;
+  /** Of a torque: the joint condition for which the limit holds. */
+  readonly condition?: string;
 }
 
 export interface PartMove {
@@ -40,9 +43,10 @@ export interface ConsumableUse {
   readonly id: string;
   readonly name: string;
   readonly amount?: string;
+  readonly quantity?: Quantity<'volume' | 'mass' | 'length'>;
 }
 
-export interface Step {
+export interface Step extends FromFile {
   /** Counted through the whole procedure from 1. */
   readonly number: number;
   /** `step-12`: the anchor on the page. */
@@ -55,6 +59,13 @@ export interface Step {
   readonly consumables: readonly ConsumableUse[];
   readonly remove: readonly PartMove[];
   readonly fit: readonly PartMove[];
+  /** Parts that go back although they are otherwise renewed, each with reason and source. */
+  readonly reuse: readonly { readonly id: string; readonly reason: string; readonly source: SourceNote }[];
+  /** Stored energy that this step releases, and that it proves to be gone. */
+  readonly release: readonly string[];
+  readonly prove: readonly string[];
+  /** Points of the close-out that it does: `tools counted`. */
+  readonly closeOut: readonly string[];
   readonly facing: readonly { readonly id: string; readonly name: string; readonly facing: string }[];
   readonly lubricate?: { readonly id: string; readonly name: string; readonly where: string };
   /** Id of a joint in the variant's `joints`. */
@@ -69,6 +80,8 @@ export interface Step {
   readonly lift?: { readonly mass: Mass; readonly by: string };
   readonly heat?: { readonly to: Temperature; readonly most: Temperature };
   readonly time?: Time;
+  /** `used by OF-204`, where the step belongs to a shared stage: printed under the caret. */
+  readonly label?: string;
   readonly range: Range;
 }
 

@@ -10,8 +10,9 @@ import { lookUp } from './context.ts';
 import type { MachineAtHand } from './machines.ts';
 import { partQuantity } from './parts.ts';
 import { type Names, resolveProse } from './prose.ts';
-import { defined, plainText, readLimit, readQuantity, readSource } from './quantities.ts';
-import type { Choice, ConsumableUse, JointPlan, Measure, PartMove, Step, Warning } from './types.ts';
+import { defined, plainText, readLimit, readQuantity, readSource, sourceNote } from './quantities.ts';
+import { READ_FROM } from './read-from.ts';
+import type { Choice, ConsumableUse, Fate, JointPlan, Measure, PartMove, Step, Warning } from './types.ts';
 import { holdsFor, variantLabel } from './variants.ts';
 import { placeName } from './words.ts';
 
@@ -36,11 +37,15 @@ export function resolveStep(scene: StepScene, at: At<StepContent>, number: numbe
   const addTool = (id: string): void => {
     if (!tools.includes(id)) tools.push(id);
   };
-  const addConsumable = (id: string, amount?: string): void => {
+  const addConsumable = (id: string, quantity?: ConsumableUse['quantity']): void => {
     const name = context.consumables.get(id)?.name;
     const known = consumables.get(id);
-    if (name !== undefined && (known === undefined || amount !== undefined))
-      consumables.set(id, { id, name, ...defined({ amount }) });
+    if (name === undefined || (known !== undefined && quantity === undefined)) return;
+    consumables.set(id, {
+      id,
+      name,
+      ...(quantity === undefined ? {} : { amount: formatQuantity(quantity), quantity }),
+    });
   };
   const prose = (t: At<string>) =>
     resolveProse(context, t, names, (kind, id) => {
@@ -85,17 +90,21 @@ export function resolveStep(scene: StepScene, at: At<StepContent>, number: numbe
         tool: m.value.with,
         toolName: tool(field(m, 'with')) ?? m.value.with,
         ifOut: prose(field(m, 'if out')),
-        ...defined({ record: m.value.record, source: readSource(m.value.source) }),
+        ...defined({ record: m.value.record, source: readSource(m.value.source), condition: m.value.condition }),
       };
     });
   const facing = new Map(Object.entries(v.facing ?? {}));
   const facingAt = optional(at, 'facing');
   for (const f of facingAt === undefined ? [] : entries(facingAt)) names.part(f.key, f.keyRange);
   const remove = optional(at, 'remove');
-  const removed = (remove === undefined ? [] : entries(remove)).flatMap((e): PartMove[] => {
-    const p = names.part(e.key, e.keyRange);
-    return p === undefined ? [] : [{ id: e.key, name: p.name, quantity: quantityOf(scene, e.key), fate: e.value }];
+  const removed = (remove === undefined ? [] : readRemove(remove)).flatMap((r): PartMove[] => {
+    const p = names.part(r.id, r.range);
+    return p === undefined
+      ? []
+      : [{ id: r.id, name: p.name, quantity: quantityOf(scene, r.id), ...defined({ fate: r.fate }) }];
   });
+  const reuse = optional(at, 'reuse');
+  for (const r of reuse === undefined ? [] : entries(reuse)) names.part(r.key, r.keyRange);
   const fit = optional(at, 'fit');
   const fitted = (fit === undefined ? [] : readFit(fit)).flatMap((f): PartMove[] => {
     const p = names.part(f.id, f.range);
@@ -142,8 +151,18 @@ export function resolveStep(scene: StepScene, at: At<StepContent>, number: numbe
       }),
     measures,
     records: oneOrMore(optional(at, 'record')).map((r) => joinUnits(r.value)),
+    release: (v.release ?? []).map(joinUnits),
+    prove: (v.prove ?? []).map(joinUnits),
+    closeOut: v.close_out ?? [],
+    reuse: Object.entries(v.reuse ?? {}).map(([id, { reason, source }]) => ({
+      id,
+      reason: joinUnits(reason),
+      source: sourceNote(source),
+    })),
     range: field(at, 'do').node.range,
+    [READ_FROM]: at.node,
     ...defined({
+      label,
       note: noteProse,
       lubricate: lubricate && {
         id: lubricate.value.with,
@@ -169,7 +188,7 @@ function itemsOf<T>(at: At<readonly T[]> | undefined): readonly At<T>[] {
 function readUse(
   scene: StepScene,
   use: At<readonly string[] | Record<string, string>>,
-  add: (id: string, amount?: string) => void,
+  add: (id: string, quantity?: ConsumableUse['quantity']) => void,
 ): void {
   const { context, label } = scene;
   const known = (id: string, range: Range): boolean =>
@@ -180,8 +199,16 @@ function readUse(
   }
   for (const e of entries(use as At<Record<string, string>>)) {
     const amount = readQuantity(context.report, e, ['volume', 'mass', 'length']);
-    if (known(e.key, e.keyRange)) add(e.key, amount === undefined ? undefined : formatQuantity(amount));
+    if (known(e.key, e.keyRange)) add(e.key, amount);
   }
+}
+
+function readRemove(
+  remove: At<readonly string[] | Record<string, Fate>>,
+): readonly { id: string; range: Range; fate?: Fate }[] {
+  if (Array.isArray(remove.value))
+    return items(remove as At<readonly string[]>).map((r) => ({ id: r.value, range: r.node.range }));
+  return entries(remove as At<Record<string, Fate>>).map((e) => ({ id: e.key, range: e.keyRange, fate: e.value }));
 }
 
 function readFit(

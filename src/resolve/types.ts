@@ -6,6 +6,7 @@
 import type { Range } from '../diagnostics/index.ts';
 import type { JointCondition, StatedTableComparison, TorqueTable } from '../torque/index.ts';
 import type { JointPlan } from './joint-types.ts';
+import type { FromFile } from './read-from.ts';
 import type { Bench, Choice, Consumable, Machine, Person, ShopInfo, Tool } from './register-types.ts';
 import type { ConsumableTotal, PartUse, Stage, ToolUse } from './step-types.ts';
 import type { Prose, SourceNote } from './text-types.ts';
@@ -38,6 +39,8 @@ export interface Variant {
   readonly tools: readonly ToolUse[];
   readonly consumables: readonly ConsumableTotal[];
   readonly parts: readonly PartUse[];
+  /** Parts that the machine has in this variant, with how many. */
+  readonly inventory: readonly { readonly id: string; readonly quantity: number }[];
   readonly ppe: readonly string[];
   readonly stepCount: number;
   /** Sum of working times and of waiting times, in seconds; 0 when none is stated. */
@@ -72,7 +75,7 @@ export interface Revision {
   readonly range: Range;
 }
 
-export interface Document {
+export interface Document extends FromFile {
   /** `OF-204` */
   readonly doc: string;
   /** `of-204`: folder of its landing page, `procedures/of-204`. */
@@ -128,6 +131,8 @@ export interface ResolvedShop {
   /** Torque tables typed from manuals, compared cell by cell. */
   readonly statedTables: readonly StatedTable[];
   readonly whereUsed: WhereUsed;
+  /** Shared stages by id, with the documents that use them. */
+  readonly stages: readonly { readonly id: string; readonly usedBy: readonly string[]; readonly range: Range }[];
 }
 
 declare const checked: unique symbol;

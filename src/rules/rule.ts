@@ -1,53 +1,129 @@
-/** What a check is: a code, and a function over the resolved shop that reports and carries on. */
+/** Helpers for checks that look at one joint or one variant at a time. */
 
-import type { Code, DiagnosticDetails, Range, Report } from '../diagnostics/index.ts';
-import type { JointPlan, ResolvedShop } from '../resolve/index.ts';
+import type { Document, JointPlan, Machine, ResolvedShop, Stage, Step, Variant } from '../resolve/index.ts';
 import { compareStated } from '../torque/index.ts';
-
-export interface Rule {
-  readonly code: Code;
-  /** What happens at the bench if it passes unseen. */
-  readonly why: string;
-  readonly check: (shop: ResolvedShop, report: Report) => void;
-}
-
-/** What a check finds wrong with one form of a joint. */
-export interface JointFault extends DiagnosticDetails {
-  readonly range: Range;
-  readonly message: string;
-}
+import type { Fault, Run } from './check.ts';
 
 /**
  * A check that looks at one joint at a time. Forms of a joint that share a fault are reported once, with their variants
  * named when the other forms are sound.
  */
-export function jointRule(
-  code: Code,
-  why: string,
-  find: (plan: JointPlan, shop: ResolvedShop) => JointFault | undefined,
-): Rule {
-  return {
-    code,
-    why,
-    check: (shop, report) => {
-      for (const { joints } of shop.machines) {
-        const faults = new Map<string, { fault: JointFault; id: string; variants: string[] }>();
-        for (const { plan, variants } of joints) {
-          const fault = find(plan, shop);
-          if (fault === undefined) continue;
-          const key = `${plan.id} ${fault.range.start} ${fault.message}`;
+export function eachJoint(find: (plan: JointPlan, shop: ResolvedShop) => Fault | undefined): Run {
+  return (shop, tell) => {
+    for (const { joints } of shop.machines) {
+      const faults = new Map<string, { fault: Fault; id: string; variants: string[] }>();
+      for (const { plan, variants } of joints) {
+        const fault = find(plan, shop);
+        if (fault === undefined) continue;
+        const key = `${plan.id} ${fault.range.start} ${fault.message}`;
+        const known = faults.get(key);
+        if (known === undefined) faults.set(key, { fault, id: plan.id, variants: [variants] });
+        else known.variants.push(variants);
+      }
+      for (const { fault, id, variants } of faults.values()) {
+        const forms = joints.filter((j) => j.plan.id === id).length;
+        const which = variants.length === forms || variants[0] === '' ? '' : ` (${variants.join('; ')})`;
+        tell(fault.range, `${fault.message}${which}`, fault);
+      }
+    }
+  };
+}
+
+/** One card with everything that a check of its steps looks up. */
+export interface Scene {
+  readonly shop: ResolvedShop;
+  readonly document: Document;
+  readonly variant: Variant;
+  readonly machine: Machine | undefined;
+  /** All steps of the variant in the order of work. */
+  readonly steps: readonly Step[];
+  /** Stage of each step, by the step's number less one. */
+  readonly stages: readonly Stage[];
+}
+
+/**
+ * A check that runs once for each card. The same fault on all cards of a document is reported once; a fault of some cards
+ * names their variants. Faults of a shared stage carry the label that says who uses it.
+ */
+export function eachVariant(find: (scene: Scene) => Iterable<Fault>): Run {
+  return (shop, tell) => {
+    for (const document of shop.documents) {
+      const faults = new Map<string, { fault: Fault; labels: string[] }>();
+      for (const scene of scenesOf(shop, document)) {
+        for (const fault of find(scene)) {
+          const key = `${fault.range.file} ${fault.range.start} ${fault.message}`;
           const known = faults.get(key);
-          if (known === undefined) faults.set(key, { fault, id: plan.id, variants: [variants] });
-          else known.variants.push(variants);
-        }
-        for (const { fault, id, variants } of faults.values()) {
-          const forms = joints.filter((j) => j.plan.id === id).length;
-          const which = variants.length === forms || variants[0] === '' ? '' : ` (${variants.join('; ')})`;
-          report(code, fault.range, `${fault.message}${which}`, fault);
+          if (known === undefined) faults.set(key, { fault, labels: [scene.variant.label] });
+          else if (!known.labels.includes(scene.variant.label)) known.labels.push(scene.variant.label);
         }
       }
-    },
+      for (const { fault, labels } of faults.values()) {
+        const which = labels.length === document.variants.length ? '' : ` (${labels.join('; ')})`;
+        tell(fault.range, `${fault.message}${which}`, fault);
+      }
+    }
   };
+}
+
+/** A check that looks at each step by itself. */
+export function eachStep(find: (step: Step, scene: Scene) => Iterable<Fault> | Fault | undefined): Run {
+  return eachVariant(function* (scene) {
+    for (const step of scene.steps) {
+      const found = find(step, scene);
+      if (found === undefined) continue;
+      const faults = 'message' in found ? [found] : found;
+      for (const fault of faults) yield step.label === undefined ? fault : { label: step.label, ...fault };
+    }
+  });
+}
+
+const scenes = new WeakMap<Document, readonly Scene[]>();
+
+/** Every check walks the same cards: what they share is gathered once. */
+function scenesOf(shop: ResolvedShop, document: Document): readonly Scene[] {
+  const known = scenes.get(document);
+  if (known !== undefined && known[0]?.shop === shop) return known;
+  const machine = lookUp(shop).machine(document.machine);
+  const made = document.variants.map((variant): Scene => {
+    const stages: Stage[] = [];
+    const steps: Step[] = [];
+    for (const stage of variant.stages) {
+      for (const step of stage.steps) {
+        stages.push(stage);
+        steps.push(step);
+      }
+    }
+    return { shop, document, variant, machine, steps, stages };
+  });
+  scenes.set(document, made);
+  return made;
+}
+
+export interface LookUp {
+  tool(id: string): ResolvedShop['tools'][number] | undefined;
+  consumable(id: string): ResolvedShop['consumables'][number] | undefined;
+  machine(id: string): Machine | undefined;
+  person(id: string): ResolvedShop['people'][number] | undefined;
+}
+
+const lookUps = new WeakMap<ResolvedShop, LookUp>();
+
+/** Registers by id, made once a shop. */
+export function lookUp(shop: ResolvedShop): LookUp {
+  const known = lookUps.get(shop);
+  if (known !== undefined) return known;
+  const tools = new Map(shop.tools.map((t) => [t.id, t]));
+  const consumables = new Map(shop.consumables.map((c) => [c.id, c]));
+  const machines = new Map(shop.machines.map((m) => [m.id, m]));
+  const people = new Map(shop.people.map((p) => [p.id, p]));
+  const made: LookUp = {
+    tool: (id) => tools.get(id),
+    consumable: (id) => consumables.get(id),
+    machine: (id) => machines.get(id),
+    person: (id) => people.get(id),
+  };
+  lookUps.set(shop, made);
+  return made;
 }
 
 /** A torque that looks like a slip of unit or decimal point. */

@@ -4,6 +4,7 @@ export { formatDecimal, formatLimit, formatNumber, formatQuantity, NO_BREAK_SPAC
 export { parseLimit, parseQuantity } from './parse.ts';
 export type {
   Angle,
+  Area,
   Dimension,
   Force,
   Length,

@@ -5,6 +5,7 @@
 
 export type Dimension =
   | 'length'
+  | 'area'
   | 'angle'
   | 'torque'
   | 'force'
@@ -33,7 +34,7 @@ export const MEASURED: readonly Dimension[] = [
 
 /**
  * value: in `unit`, as written. decimals: digits after the point as written (fractions count as exact, decimals 0).
- * si: the same amount in the SI unit of its dimension: m, rad, N·m, N, Pa, s, K, kg, m3, m/s, 1.
+ * si: the same amount in the SI unit of its dimension: m, m2, rad, N·m, N, Pa, s, K, kg, m3, m/s, 1.
  */
 export interface Quantity<D extends Dimension = Dimension> {
   readonly dimension: D;
@@ -46,6 +47,7 @@ export interface Quantity<D extends Dimension = Dimension> {
 }
 
 export type Length = Quantity<'length'>;
+export type Area = Quantity<'area'>;
 export type Angle = Quantity<'angle'>;
 export type Torque = Quantity<'torque'>;
 export type Force = Quantity<'force'>;

@@ -10,11 +10,12 @@ import {
   renderJson,
   renderShort,
 } from '../../src/diagnostics/index.ts';
+import { CATALOGUE } from '../../src/rules/index.ts';
 
 const TEXT = 'a: 1\r\nconsumable: antisieze\nb: 2\n';
 
 function one() {
-  const { report, list } = collector();
+  const { report, list } = collector(CATALOGUE);
   report('REF002', { file: 'content/x.yaml', start: 18, end: 27 }, 'consumable `antisieze` is not in the register', {
     label: 'used by step 12',
     hint: 'did you mean `antiseize`?',
@@ -43,12 +44,14 @@ test('one line, and JSON with the agreed keys', () => {
   expect(JSON.parse(renderJson(one(), () => TEXT))).toEqual([
     {
       code: 'REF002',
+      name: 'undefined-consumable',
       severity: 'error',
       message: 'consumable `antisieze` is not in the register',
       file: 'content/x.yaml',
       line: 2,
       column: 13,
       hint: 'did you mean `antiseize`?',
+      related: [],
     },
   ]);
   expect(renderJson([], () => TEXT)).toBe('[]\n');
@@ -56,7 +59,7 @@ test('one line, and JSON with the agreed keys', () => {
 
 test('a long line is cut around its column, and the caret stays under the fault', () => {
   const long = `${'x'.repeat(300)}FAULT${'y'.repeat(300)}`;
-  const { report, list } = collector();
+  const { report, list } = collector(CATALOGUE);
   report('FLD004', { file: 'f', start: 300, end: 305 }, 'm');
   const [, , , row = '', caret = ''] = renderFull(list(), () => long).split('\n');
   expect(row.length).toBeLessThan(120);
@@ -64,7 +67,7 @@ test('a long line is cut around its column, and the caret stays under the fault'
 });
 
 test('control characters of content never reach the terminal', () => {
-  const { report, list } = collector();
+  const { report, list } = collector(CATALOGUE);
   report('FLD004', { file: 'f', start: 0, end: 1 }, 'bad \u001b[31m text \u202e');
   const shown = renderFull(list(), () => '\u001b[2J x');
   expect(shown).toContain('\ufffd[31m text');
@@ -79,7 +82,7 @@ test('lines and columns count from one with every kind of line end', () => {
 });
 
 test('the same fault at the same place is kept once', () => {
-  const { report, list } = collector();
+  const { report, list } = collector(CATALOGUE);
   for (let i = 0; i < 3; i++) report('REF001', { file: 'f', start: 1, end: 2 }, 'same');
   expect(list()).toHaveLength(1);
 });

@@ -17,6 +17,9 @@ const HEADS = [
   'stud',
 ] as const;
 
+/** Materials of tapped holes that the checks tell apart. */
+export const TAPPED = ['steel', 'cast iron', 'bronze', 'aluminium'] as const;
+
 /** Stiffness of what is clamped, for the picture of what the rounds do. */
 const stackShape = z.strictObject({
   grip: quantity('Length between head and nut'),
@@ -84,6 +87,31 @@ const jointBase = {
     })
     .optional()
     .meta({ description: 'Order of tightening, where it is not the usual one' }),
+  gasket: partId.optional().meta({ description: 'Gasket or seal that this joint presses' }),
+  clamp: z
+    .strictObject({ force: quantity('Least force in each bolt'), source })
+    .optional()
+    .meta({ description: 'Clamp force that each bolt must keep' }),
+  into: z
+    .enum(TAPPED)
+    .optional()
+    .meta({ description: 'Material of the tapped hole, where the bolt is not held by a nut' }),
+  engagement: quantity('Length of thread in the tapped hole').optional(),
+  insert: z.boolean().optional().meta({ description: 'The tapped hole has a thread insert' }),
+  protrusion: quantity('Length of thread that stands out of the nut').optional(),
+  bearing_limit: z
+    .strictObject({ pressure: quantity('Highest pressure under head or nut'), source })
+    .optional()
+    .meta({ description: 'Pressure that the clamped material bears' }),
+  gasket_load: z
+    .strictObject({
+      area: quantity('Area of the gasket that is pressed'),
+      seating: quantity('Least pressure that seats the gasket').optional(),
+      most: quantity('Highest pressure that the gasket bears').optional(),
+      source,
+    })
+    .optional()
+    .meta({ description: "The gasket maker's own limits" }),
   wrench: toolId.meta({ description: 'Torque wrench' }),
   adapter: z
     .strictObject({

@@ -1,7 +1,7 @@
 /** Shape of a machine: variants, serial ranges, parts; its joints have a file of their own. */
 
 import { z } from 'zod';
-import { benchId, id, jointId, machineId, only, partId, quantity, source, words } from './common.ts';
+import { benchId, consumableId, id, jointId, machineId, only, partId, quantity, source, words } from './common.ts';
 import { jointShape } from './joint.ts';
 
 export const PART_KINDS = [
@@ -34,6 +34,8 @@ export const PART_KINDS = [
   'other',
 ] as const;
 
+export const ELASTOMERS = ['NBR', 'HNBR', 'FKM', 'EPDM', 'VMQ', 'FVMQ', 'CR', 'AU', 'FFKM', 'PTFE'] as const;
+
 const partShape = z.strictObject({
   name: words,
   number: words.optional().meta({ description: 'Part number' }),
@@ -46,7 +48,17 @@ const partShape = z.strictObject({
   grade: words.optional().meta({ description: 'Property class or grade of a fastener: compared likewise' }),
   mass: quantity('Mass of one').optional(),
   always_replace: z.boolean().optional().meta({ description: 'Thrown away whenever it is taken off' }),
+  past_yield: z.boolean().optional().meta({ description: 'Tightened past yield (by angle), so that it serves once' }),
+  locking: z.boolean().optional().meta({ description: 'Locking (prevailing-torque) nut or screw' }),
+  elastomer: z.enum(ELASTOMERS).optional().meta({ description: 'Rubber or plastic of a seal, by its ISO 1629 symbol' }),
+  resists: z
+    .record(consumableId, source)
+    .optional()
+    .meta({ description: 'Consumables that the seal maker allows, against the general table, each with its source' }),
+  made_of: z.array(partId).min(1).optional().meta({ description: 'Sub-assembly: the parts of which it is built' }),
   kit: words.optional().meta({ description: 'Kit in which it is supplied' }),
+  lead: quantity('Delivery time').optional(),
+  rate: quantity('Share of inspected ones that is usually replaced').optional(),
   only: only.optional(),
   note: words.optional(),
 });
@@ -68,6 +80,10 @@ export const machineShape = z
       .optional()
       .meta({ description: 'Which serial numbers are which variant' }),
     energy: z.array(words).optional().meta({ description: 'Stored energy to isolate' }),
+    rotates: z
+      .boolean()
+      .optional()
+      .meta({ description: 'It turns, so that it is turned by hand before it is handed back' }),
     manual: source.optional().meta({ description: "Maker's manual" }),
     parts: z.record(partId, partShape),
     joints: z.record(jointId, jointShape).optional(),

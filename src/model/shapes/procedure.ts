@@ -26,6 +26,9 @@ export const SIGNALS = ['danger', 'warning', 'caution', 'notice'] as const;
 export const FATES = ['discard', 'inspect', 'reuse'] as const;
 export const LEVELS_OF_USE = ['continuous', 'reference', 'information'] as const;
 
+/** What has to be done before a machine is handed back. */
+export const CLOSE_OUT = ['turned by hand', 'tools counted', 'guards refitted', 'own locks removed'] as const;
+
 const warnShape = z.strictObject({
   level: z
     .enum(SIGNALS)
@@ -46,6 +49,7 @@ const measureShape = z.strictObject({
   'if out': markdown.meta({ description: 'What to do when out of limit' }),
   record: z.enum(['as found', 'as left']).optional(),
   source: source.optional(),
+  condition: id.optional().meta({ description: 'Of a torque: the joint condition for which the limit holds' }),
   only: only.optional(),
 });
 
@@ -62,11 +66,25 @@ export const stepShape = z.strictObject({
     .meta({
       description: 'Consumables used and not named in the text, or amounts of them',
     }),
-  remove: z.record(partId, z.enum(FATES)).optional().meta({ description: 'Parts that come off, and their fate' }),
+  remove: z
+    .union([z.record(partId, z.enum(FATES)), z.array(partId).min(1)])
+    .optional()
+    .meta({ description: 'Parts that come off, and their fate: { gasket: discard, cover: reuse }' }),
   fit: z
     .union([z.array(partId), z.record(partId, z.int().min(1))])
     .optional()
     .meta({ description: 'Parts that go on' }),
+  reuse: z
+    .record(partId, z.strictObject({ reason: words, source }))
+    .optional()
+    .meta({ description: 'Why a part that is otherwise renewed may go back' }),
+  release: z
+    .array(words)
+    .min(1)
+    .optional()
+    .meta({ description: 'Stored energy that this step releases, blocks or restrains' }),
+  prove: z.array(words).min(1).optional().meta({ description: 'Stored energy that this step proves to be gone' }),
+  close_out: z.array(z.enum(CLOSE_OUT)).min(1).optional().meta({ description: 'Point of the close-out that it does' }),
   facing: z.record(partId, words).optional().meta({ description: 'Which face looks where' }),
   lubricate: z.strictObject({ with: consumableId, where: words }).optional(),
   loosen: jointId.optional(),
@@ -98,6 +116,7 @@ export const sharedStageShape = z
   .strictObject({
     id: stageId,
     title: words,
+    first: z.array(stageId).min(1).optional().meta({ description: 'Shared stages that come before this one' }),
     intro: markdown.optional(),
     time: quantity('Working time').optional(),
     steps: z.array(stepShape).min(1),

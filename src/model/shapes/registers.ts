@@ -28,6 +28,13 @@ export const shopShape = z
       .optional()
       .meta({ description: "What the shop's lockout procedure is called and where it hangs" }),
     report: words.optional().meta({ description: 'Whom to tell when a card is wrong' }),
+    limits: z
+      .strictObject({
+        lift_alone: quantity('Heaviest part that one person lifts').optional(),
+        heat: quantity('Highest temperature to which a part may be heated').optional(),
+      })
+      .optional()
+      .meta({ description: "The shop's own limits, where they differ from 23 kg and 120 degC" }),
     tables: z
       .array(
         z.strictObject({
@@ -93,12 +100,38 @@ export const toolsShape = z
       capacity: quantity('Safe working load').optional(),
       serial: words.optional(),
       calibration_due: date.optional(),
+      uncalibrated: words
+        .optional()
+        .meta({
+          description: 'Measuring tool: why it needs no calibration, such as: only shows that there is pressure',
+        }),
+      fixed_at: z
+        .array(benchId)
+        .min(1)
+        .optional()
+        .meta({ description: 'Benches at which it stands, when it cannot be carried to another' }),
       kept: words.optional().meta({ description: 'Where it is kept' }),
       also_called: z.array(words).optional().meta({ description: 'Other words by which people search for it' }),
       note: words.optional(),
     }),
   )
   .meta({ title: 'Tools' });
+
+/** What meets an elastomer: the columns of the compatibility table. */
+export const MEDIA = [
+  'mineral oil',
+  'PAO oil',
+  'ester oil',
+  'PAG oil',
+  'silicone',
+  'PFPE',
+  'brake fluid',
+  'water-glycol',
+  'isopropanol',
+  'mineral spirits',
+  'ketone',
+  'chlorinated cleaner',
+] as const;
 
 export const CONSUMABLE_KINDS = [
   'lubricant',
@@ -140,6 +173,9 @@ export const consumablesShape = z
       ppe: ppe.optional(),
       safety_data: words.optional().meta({ description: 'Where the safety data sheet is' }),
       shelf_life: words.optional(),
+      cure: quantity('Time until it holds').optional(),
+      medium: z.enum(MEDIA).optional().meta({ description: 'What it is made of, for seals that it meets' }),
+      lead: quantity('Delivery time').optional(),
       waste: words.optional().meta({ description: 'How it is disposed of' }),
       also_called: z.array(words).optional(),
       note: words.optional(),
