@@ -73,13 +73,13 @@ function checking(procedures: number, shop: string): void {
     for (const f of readFiles(shop, 'shop', collector(CATALOGUE).report)) parseDocument(f.text);
   });
   const checkMs = median(() => {
-    if (compileShop({ folder: shop, shown: 'shop' }).checked === undefined)
+    if (compileShop({ folder: shop, shown: 'shop', cards: 'suspect' }).checked === undefined)
       throw new Error('the synthetic shop has faults');
   });
   row(
     `check, ${procedures} procedures of 30 steps`,
     ms(checkMs),
-    `${(checkMs / yamlMs).toFixed(1)} times the ${ms(yamlMs)} of parsing the YAML alone; cards laid out`,
+    `${(checkMs / yamlMs).toFixed(1)} times the ${ms(yamlMs)} of parsing the YAML alone; cards that may not fit are laid out`,
   );
 }
 

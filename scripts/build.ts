@@ -1,13 +1,13 @@
 /** `npm run build`: checks the shop, and publishes it only when no error stands. */
 
 import { hasErrors, renderFull } from '../src/diagnostics/index.ts';
-import { compileShop } from '../src/pipeline/index.ts';
+import { buildReport, compileShop } from '../src/pipeline/index.ts';
 import { runCommand } from './lib/faults.ts';
 import { outFolder, readOptions, shopFolder } from './lib/options.ts';
 import { progress } from './lib/progress.ts';
 import { publish } from './lib/publish.ts';
 import { openStaging, type Staging } from './lib/staging.ts';
-import { faultCount, shopCount } from './lib/summary.ts';
+import { acceptedLines, faultCount, shopCount } from './lib/summary.ts';
 
 let staging: Staging | undefined;
 for (const [signal, code] of [
@@ -32,7 +32,7 @@ await runCommand(async () => {
   const shown = progress();
   const compiled = compileShop({ ...shop, onStage: shown.stage });
   shown.end();
-  const { diagnostics, textOf, resolved, checked } = compiled;
+  const { diagnostics, accepted, textOf, resolved, checked } = compiled;
   if (diagnostics.length > 0) process.stderr.write(`${renderFull(diagnostics, textOf)}\n`);
   if (hasErrors(diagnostics) || checked === undefined) {
     process.stderr.write(`${faultCount(diagnostics)}: nothing is published, the earlier build stays as it was\n`);
@@ -40,8 +40,9 @@ await runCommand(async () => {
   }
   staging = openStaging(out, shop.folder);
   try {
-    const files = await publish(checked, staging.folder, shown);
+    const files = await publish(checked, buildReport(compiled), staging.folder, shown);
     staging.publish();
+    process.stdout.write(acceptedLines(accepted, textOf));
     process.stdout.write(`${shopCount(resolved)}: ${files} files in ${out}\n`);
     return 0;
   } finally {

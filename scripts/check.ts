@@ -14,7 +14,7 @@ await runCommand(() => {
     sarif: { type: 'boolean', help: 'SARIF 2.1.0' },
     short: { type: 'boolean', help: 'one line a fault' },
   });
-  const { diagnostics, accepted, textOf, resolved } = compileShop(shopFolder(options));
+  const { diagnostics, accepted, textOf, resolved } = compileShop({ ...shopFolder(options), cards: 'suspect' });
   if (options['json'] === true) process.stdout.write(renderJson(diagnostics, textOf));
   else if (options['sarif'] === true)
     process.stdout.write(renderSarif({ diagnostics, accepted, rules: CHECKS, textOf }));

@@ -1,7 +1,7 @@
 /** `npm run dev`: the site of the working content with live reload; faults appear in the page and here. */
 
 import { hasErrors, renderFull } from '../src/diagnostics/index.ts';
-import { compileShop } from '../src/pipeline/index.ts';
+import { buildReport, compileShop } from '../src/pipeline/index.ts';
 import { devSite } from '../src/site/dev-site.ts';
 import { runCommand, UsageFault } from './lib/faults.ts';
 import { readOptions, shopFolder } from './lib/options.ts';
@@ -21,13 +21,15 @@ await runCommand(async () => {
     ...(port === undefined ? {} : { port: Number(port) }),
     watchDirs: [shop.folder],
     compile: async () => {
-      const { diagnostics, textOf, resolved, checked } = compileShop(shop);
+      const compiled = compileShop(shop);
+      const { diagnostics, textOf, resolved, checked } = compiled;
       process.stdout.write(
         diagnostics.length > 0
           ? `${renderFull(diagnostics, textOf)}\n${faultCount(diagnostics)}\n`
           : `${shopCount(resolved)}: no faults\n`,
       );
       return {
+        report: buildReport(compiled),
         diagnosticsText: renderFull(diagnostics, textOf),
         errors: hasErrors(diagnostics) ? diagnostics.filter((d) => d.severity === 'error').length : 0,
         // A shop with errors is half resolved; the last sound one stays behind the list of faults.

@@ -3,7 +3,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { jsonSchemas } from '../../src/model/index.ts';
-import type { Compiled } from '../../src/pipeline/index.ts';
+import type { BuildReport, Compiled } from '../../src/pipeline/index.ts';
 import { paintBinder, paintCard, paintTables, paintWorksheets } from '../../src/render/pdf/index.ts';
 import { buildSite } from '../../src/site/build-site.ts';
 import { writeManifest } from './manifest.ts';
@@ -12,10 +12,15 @@ import type { Progress } from './progress.ts';
 type Checked = NonNullable<Compiled['checked']>;
 
 /** Returns the number of files written. The site is rendered in a process of its own while the PDFs are drawn here. */
-export async function publish(checked: Checked, folder: string, progress: Progress): Promise<number> {
+export async function publish(
+  checked: Checked,
+  report: BuildReport,
+  folder: string,
+  progress: Progress,
+): Promise<number> {
   const stop = new AbortController();
   // Its failure must not go unhandled while the PDFs are drawn; it is thrown again where it is awaited.
-  const site = buildSite(checked.shop, { outDir: folder, signal: stop.signal }).then(
+  const site = buildSite(checked.shop, { report, outDir: folder, signal: stop.signal }).then(
     () => undefined,
     (cause: unknown) => ({ cause }),
   );

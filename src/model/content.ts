@@ -26,7 +26,7 @@ export interface Register<T> {
   readonly entries: ReadonlyMap<string, Entry<T>>;
   /** Ids that are there but could not be read: their faults are reported, and references to them are not. */
   readonly faulty: ReadonlySet<string>;
-  /** Nothing could be read, so that no id can be said to be missing. */
+  /** Something that may hold any id could not be read, so that none can be said to be missing. */
   readonly unread: boolean;
   /** File or folder as shown to the author. */
   readonly file: string;
@@ -44,14 +44,21 @@ export interface Content {
   /** Torque tables typed from manuals. */
   readonly tables: Register<StatedTableContent>;
   readonly textOf: (file: string) => string | undefined;
+  /** Nothing was reported and every file was read: what is not used anywhere is not used. */
+  readonly sound: boolean;
 }
 
 const REGISTERS = ['shop.yaml', 'people.yaml', 'benches.yaml', 'tools.yaml', 'consumables.yaml'] as const;
 const FOLDERS = ['machines', 'procedures', 'stages', 'tables'] as const;
 
 /** Parses and checks the shapes of all files. shown: the shop folder's name in diagnostics. */
-export function readContent(files: readonly SourceFile[], shown: string, report: Report): Content {
-  const texts = new Map(files.map((f) => [f.file, f.text]));
+export function readContent(files: readonly SourceFile[], shown: string, tell: Report): Content {
+  let sound = files.every((f) => f.unread !== true);
+  const report: Report = (...fault) => {
+    sound = false;
+    tell(...fault);
+  };
+  const texts = new Map(files.filter((f) => f.unread !== true).map((f) => [f.file, f.text]));
   const byPath = new Map(files.map((f) => [f.relative.replace(/\.yml$/i, '.yaml'), f]));
   for (const f of files) {
     const [folder, name, ...rest] = f.relative.split('/');
@@ -59,7 +66,7 @@ export function readContent(files: readonly SourceFile[], shown: string, report:
       name === undefined
         ? isRegister(folder)
         : rest.length === 0 && (FOLDERS as readonly string[]).includes(folder ?? '');
-    if (known) continue;
+    if (known || f.unread === true) continue;
     const names = name === undefined ? REGISTERS : FOLDERS;
     report('SRC012', { file: f.file, start: 0, end: 0 }, `\`${f.relative}\` is not a place where content is read`, {
       hint:
@@ -70,7 +77,7 @@ export function readContent(files: readonly SourceFile[], shown: string, report:
 
   const parsed = new Map<string, Node | undefined>();
   const tree = (f: SourceFile): Node | undefined => {
-    if (!parsed.has(f.file)) parsed.set(f.file, parseYaml(f, report));
+    if (!parsed.has(f.file)) parsed.set(f.file, f.unread === true ? undefined : parseYaml(f, report));
     return parsed.get(f.file);
   };
 
@@ -112,10 +119,10 @@ export function readContent(files: readonly SourceFile[], shown: string, report:
       const node = tree(f);
       const read = node === undefined ? undefined : readShape(shape, node, report);
       if (read === undefined) {
-        unread = true;
-        // The file cannot be read, but what it calls itself is known: references to it are not at fault.
+        // The file cannot be read, but what it calls itself may be known: references to it are not at fault.
         const id = new RegExp(`^${idKey}:\\s*["']?([\\w-]+)`, 'm').exec(f.text)?.[1];
-        if (id !== undefined) faulty.add(id);
+        if (id === undefined) unread = true;
+        else faulty.add(id);
         continue;
       }
       const { at, dropped } = read;
@@ -134,7 +141,7 @@ export function readContent(files: readonly SourceFile[], shown: string, report:
     return { entries: found, faulty, unread, file: `${shown}/${name}/` };
   }
 
-  const content: Content = {
+  const content: Omit<Content, 'sound'> = {
     shop: one('shop.yaml', shopShape)?.at,
     people: register('people.yaml', peopleShape),
     benches: register('benches.yaml', benchesShape),
@@ -146,13 +153,14 @@ export function readContent(files: readonly SourceFile[], shown: string, report:
     tables: folder<StatedTableContent>('tables', statedTableShape, (t) => t.id, 'id'),
     textOf: (file) => texts.get(file),
   };
-  if (files.length > 0 && content.procedures.entries.size === 0 && !content.procedures.unread) {
-    const range: Range = { file: content.procedures.file, start: 0, end: 0 };
+  const { procedures } = content;
+  if (files.length > 0 && procedures.entries.size + procedures.faulty.size === 0 && !procedures.unread) {
+    const range: Range = { file: procedures.file, start: 0, end: 0 };
     report('SRC001', range, 'the shop has no procedure', {
-      hint: `put one file a procedure into \`${content.procedures.file}\``,
+      hint: `put one file a procedure into \`${procedures.file}\``,
     });
   }
-  return content;
+  return { ...content, sound };
 }
 
 function isRegister(name: string | undefined): boolean {

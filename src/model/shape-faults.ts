@@ -3,10 +3,10 @@
 import { z } from 'zod';
 import { type Code, didYouMean, nearest, type Report } from '../diagnostics/index.ts';
 import { entryOf, type Node, nodeAt, plain } from '../source/index.ts';
-import { unitSymbols } from '../units/index.ts';
 import { flatIssues, type Issue, type PlacedIssue } from './issues.ts';
 import { type Salvaged, salvage } from './salvage.ts';
 import { DATE_PATTERN, DOC_PATTERN, ID_PATTERN, REVISION_PATTERN } from './shapes/common.ts';
+import { unitHint } from './unit-hint.ts';
 
 /** The tree as a value of the shape. Every fault is reported; what is sound of a faulty tree is read all the same. */
 export function readShape<S extends z.ZodType>(
@@ -44,6 +44,11 @@ function reportIssue(shape: z.ZodType, root: Node, issue: Issue, path: readonly 
   const node = nodeAt(root, path);
   const owner = shapeAt(shape, path);
   const key = String(path.at(-1) ?? '');
+  const place = describe(path);
+  if ((issue.code === 'invalid_type' || issue.code === 'invalid_value') && valueMissing(root, path)) {
+    reportMissing(root, path, owner, report);
+    return;
+  }
   switch (issue.code) {
     case 'unrecognized_keys': {
       const known = knownKeys(owner);
@@ -56,49 +61,34 @@ function reportIssue(shape: z.ZodType, root: Node, issue: Issue, path: readonly 
       return;
     }
     case 'invalid_type': {
-      const missing = valueMissing(root, path);
-      if (missing) {
-        const holder = nodeAt(root, path.slice(0, -1));
-        const at = holder.kind === 'map' && holder.entries[0] !== undefined ? holder.entries[0].keyRange : holder.range;
-        const known = entryOf(holder, key);
-        report(
-          known === undefined ? 'FLD002' : 'FLD003',
-          known?.keyRange ?? at,
-          known === undefined ? `${describe(path.slice(0, -1))} has no \`${key}\`` : `\`${key}\` has no value`,
-          {
-            hint: descriptionOf(owner) ?? `add \`${key}:\``,
-          },
-        );
-        return;
-      }
       const found = node.kind === 'scalar' ? node.value : node.kind;
       const isQuantity = /with its unit/.test(descriptionOf(owner) ?? '');
       if (isQuantity && typeof found === 'number') {
-        report('FLD005', node.range, `\`${key}: ${found}\` has no unit`, {
+        report('FLD005', node.range, `${asWritten(path, found)} has no unit`, {
           hint: unitHint(found, descriptionOf(owner) ?? ''),
         });
         return;
       }
       if (/^Limit with unit/.test(descriptionOf(owner) ?? '') && typeof found === 'number') {
-        report('FLD006', node.range, `\`${key}: ${found}\` is neither a range nor has a unit`, {
+        report('FLD006', node.range, `${asWritten(path, found)} is neither a range nor has a unit`, {
           hint: `write \`at most ${found} mm\`, \`at least ${found} mm\` or \`0 to ${found} mm\`, with its unit`,
         });
         return;
       }
-      report('FLD003', node.range, `\`${key}\` is ${kindOf(found)}, and ${wanted(issue.expected)} is wanted`, {
+      report('FLD003', node.range, `${place} is ${kindOf(found)}, and ${wanted(issue.expected)} is wanted`, {
         hint:
           typeof found === 'number' && issue.expected === 'string'
             ? `put it in quotes: \`"${found}"\``
             : issue.expected === 'array' && node.kind === 'scalar'
               ? `write a list: \`[${String(found)}]\``
-              : descriptionOf(owner),
+              : writtenAs(issue.expected, owner),
       });
       return;
     }
     case 'invalid_value': {
       const values = issue.values.map(String);
       const found = node.kind === 'scalar' ? String(node.value) : node.kind;
-      report('FLD004', node.range, `\`${found}\` is not a value of \`${key}\``, {
+      report('FLD004', node.range, `\`${found}\` is not a value of ${place}`, {
         hint:
           (Number.isNaN(Number(found)) ? didYouMean(found, values) : undefined) ??
           `one of: ${values.map((v) => `\`${v}\``).join(', ')}`,
@@ -107,29 +97,51 @@ function reportIssue(shape: z.ZodType, root: Node, issue: Issue, path: readonly 
     }
     case 'invalid_key': {
       const range = entryOf(nodeAt(root, path.slice(0, -1)), key)?.keyRange ?? node.range;
-      report('FLD007', range, `\`${key}\` cannot serve as an id`, { hint: ID_HINT });
+      report('FLD007', range, `\`${key}\` cannot serve as an id`, { hint: idHint(undefined) });
       return;
     }
     default: {
       const found = node.kind === 'scalar' ? String(node.value) : '';
-      const [code, message, hint] = patternFault(issue, found, key, descriptionOf(owner));
+      const [code, message, hint] = patternFault(issue, found, place, descriptionOf(owner));
       report(code, node.range, message, { hint });
     }
   }
 }
 
-const ID_HINT = 'use lower-case letters, digits and single hyphens, at most 48 characters, such as `socket-24`';
+function reportMissing(root: Node, path: readonly PropertyKey[], owner: readonly z.ZodType[], report: Report): void {
+  const key = String(path.at(-1) ?? '');
+  const holder = nodeAt(root, path.slice(0, -1));
+  const known = entryOf(holder, key);
+  if (known !== undefined) {
+    report('FLD003', known.keyRange, `\`${key}\` has no value`, {
+      hint: `write it after the colon${formOf(owner)}`,
+    });
+    return;
+  }
+  const at = holder.kind === 'map' && holder.entries[0] !== undefined ? holder.entries[0].keyRange : holder.range;
+  report('FLD002', at, `${describe(path.slice(0, -1))} has no \`${key}\``, {
+    hint: `add \`${key}:\` here${formOf(owner)}`,
+  });
+}
+
+/** description: `Person, from people.yaml: lower-case letters, digits and hyphens`. */
+function idHint(description: string | undefined): string {
+  const of = description === undefined || /^Identifier/.test(description) ? '' : description.split(':')[0];
+  const rule = 'lower-case letters, digits and single hyphens, at most 48 characters, such as `socket-24`';
+  return of === '' || of === undefined ? `use ${rule}` : `write the id of a ${lowered(of)}: ${rule}`;
+}
 
 function patternFault(
   issue: Issue,
   found: string,
-  key: string,
+  place: string,
   description: string | undefined,
-): [Code, string, string | undefined] {
+): [Code, string, string] {
+  const wantedForm = `write it as the field is meant${description === undefined ? '' : `: ${lowered(description)}`}`;
   const shown = found.length > 60 ? `${found.slice(0, 57)}...` : found;
   if (issue.code === 'invalid_format' && issue.format === 'regex') {
     const pattern = issue.pattern ?? '';
-    if (pattern === String(ID_PATTERN)) return ['FLD007', `\`${shown}\` cannot serve as an id`, ID_HINT];
+    if (pattern === String(ID_PATTERN)) return ['FLD007', `\`${shown}\` cannot serve as an id`, idHint(description)];
     if (pattern === String(DOC_PATTERN))
       return [
         'FLD007',
@@ -139,23 +151,25 @@ function patternFault(
     if (pattern === String(DATE_PATTERN)) return ['FLD008', `\`${shown}\` is not a date`, 'write it as YYYY-MM-DD'];
     if (pattern === String(REVISION_PATTERN))
       return ['FLD007', `\`${shown}\` is not a revision`, 'use one to three capitals or digits, such as `B`'];
-    return ['FLD004', `\`${shown}\` does not fit \`${key}\``, description];
+    return ['FLD004', `\`${shown}\` does not fit ${place}`, wantedForm];
   }
   if (issue.code === 'too_big')
     return [
       'FLD004',
-      `\`${key}\` is too ${issue.origin === 'string' ? 'long' : 'large'}: at most ${issue.maximum}${issue.origin === 'string' ? ' characters' : ''}`,
-      undefined,
+      `${place} is too ${issue.origin === 'string' ? 'long' : 'large'}: at most ${issue.maximum}${issue.origin === 'string' ? ' characters' : ''}`,
+      issue.origin === 'string' ? `say it in ${issue.maximum} characters or fewer` : `write ${issue.maximum} or less`,
     ];
   if (issue.code === 'too_small') {
     const empty = issue.origin === 'string' || issue.origin === 'array';
     return [
       'FLD004',
-      empty ? `\`${key}\` is empty` : `\`${key}\` is too small: at least ${issue.minimum}`,
-      description,
+      empty ? `${place} is empty` : `${place} is too small: at least ${issue.minimum}`,
+      empty
+        ? `write it after the colon${description === undefined ? '' : ` (${lowered(description)})`}`
+        : `write ${issue.minimum} or more`,
     ];
   }
-  return ['FLD004', `\`${key}\` does not fit: ${issue.message.toLowerCase()}`, description];
+  return ['FLD004', `${place} does not fit: ${issue.message.toLowerCase()}`, wantedForm];
 }
 
 function valueMissing(root: Node, path: readonly PropertyKey[]): boolean {
@@ -211,6 +225,39 @@ function knownKeys(shapes: readonly z.ZodType[]): readonly string[] {
   return [...new Set(shapes.flatMap((s) => (s instanceof z.ZodObject ? Object.keys(s.shape) : [])))];
 }
 
+function asWritten(path: readonly PropertyKey[], found: number): string {
+  const last = path.at(-1);
+  return typeof last === 'number' ? `\`${found}\` in \`${String(path.at(-2))}\`` : `\`${String(last)}: ${found}\``;
+}
+
+/** `write it as a map (card format) with keys such as `format``. */
+function writtenAs(expected: string, shapes: readonly z.ZodType[]): string {
+  const keys = expected === 'object' ? knownKeys(shapes).slice(0, 4) : [];
+  const description = descriptionOf(shapes);
+  return [
+    `write it as ${wanted(expected)}`,
+    description === undefined ? '' : ` (${lowered(description)})`,
+    keys.length === 0 ? '' : ` with keys such as ${keys.map((k) => `\`${k}\``).join(', ')}`,
+  ].join('');
+}
+
+/** What may stand at a place: its description, its values, the keys of a map, or its kind. */
+function formOf(shapes: readonly z.ZodType[]): string {
+  const description = descriptionOf(shapes);
+  if (description !== undefined) return ` (${lowered(description)})`;
+  const values = shapes.flatMap((s) => (s instanceof z.ZodEnum ? s.options : [])).map((v) => `\`${v}\``);
+  if (values.length > 0) return `, one of: ${values.join(', ')}`;
+  const keys = knownKeys(shapes).map((k) => `\`${k}\``);
+  if (keys.length > 0) return `, a map with keys such as ${keys.slice(0, 4).join(', ')}`;
+  const kinds = new Set(shapes.map((s) => wanted(s.def.type)));
+  return kinds.size === 0 ? '' : ` (${[...kinds].join(' or ')})`;
+}
+
+/** A description within a sentence; `YAML` and `TOP` stay as they are. */
+function lowered(description: string): string {
+  return /^[A-Z][a-z']/.test(description) ? description.charAt(0).toLowerCase() + description.slice(1) : description;
+}
+
 /** `entry 4 of `steps``, `joint`, `this file`: the nearest thing around a fault that the author would name. */
 function describe(path: readonly PropertyKey[]): string {
   const last = path.at(-1);
@@ -245,27 +292,4 @@ function wanted(expected: string): string {
     boolean: '`true` or `false`',
   };
   return names[expected] ?? expected;
-}
-
-function unitHint(value: number, description: string): string {
-  const dimension = /torque/i.test(description)
-    ? 'torque'
-    : /share/i.test(description)
-      ? 'ratio'
-      : /angle/i.test(description)
-        ? 'angle'
-        : /time/i.test(description)
-          ? 'time'
-          : /mass/i.test(description)
-            ? 'mass'
-            : /temperature/i.test(description)
-              ? 'temperature'
-              : /modulus/i.test(description)
-                ? 'stress'
-                : 'length';
-  if (!Number.isFinite(value)) return `write a number and its unit, such as \`12 ${unitSymbols(dimension)[0] ?? ''}\``;
-  return `say which: ${unitSymbols(dimension)
-    .slice(0, 5)
-    .map((u) => `\`${value} ${u}\``)
-    .join(', ')}`;
 }

@@ -1,7 +1,7 @@
 /** The one place that knows the order of the stages: folder in, checked shop with laid-out cards out, or diagnostics. */
 
 import { collector, type Diagnostic, hasErrors, type Report, type TextOf } from '../diagnostics/index.ts';
-import { type CardLayout, layoutCards } from '../layout/card/index.ts';
+import { type CardLayout, layoutCard, layoutCards, needsLayout } from '../layout/card/index.ts';
 import { loadFaces } from '../layout/type/index.ts';
 import { readContent } from '../model/index.ts';
 import { type CheckedShop, type ResolvedShop, resolveShop } from '../resolve/index.ts';
@@ -13,6 +13,11 @@ export interface CompileOptions {
   readonly folder: string;
   /** How the folder is called in diagnostics: `content`. */
   readonly shown: string;
+  /**
+   * Which cards are laid out: all, to be published, or only those that could report a fault; the others are shown to be
+   * sound without it. Default: all.
+   */
+  readonly cards?: 'all' | 'suspect';
   /** Called when a stage begins, with the number of things that it handles. */
   readonly onStage?: (stage: string, count: number) => void;
 }
@@ -24,21 +29,27 @@ export interface Compiled {
   readonly accepted: readonly AcceptedWarning[];
   readonly textOf: TextOf;
   /** Present only when there is no error. */
-  readonly checked: { readonly shop: CheckedShop; readonly cards: readonly CardLayout[] } | undefined;
+  readonly checked: CheckedCards | undefined;
   /** What could be resolved in spite of errors; for counts and for the preview, never for publishing. */
   readonly resolved: ResolvedShop;
 }
 
+/** `cards` is empty when only suspect cards were laid out: such a shop may be counted and shown, and not published. */
+export interface CheckedCards {
+  readonly shop: CheckedShop;
+  readonly cards: readonly CardLayout[];
+}
+
 /** Runs every stage and gathers every fault. Never throws on an author's mistake. */
-export function compileShop({ folder, shown, onStage }: CompileOptions): Compiled {
-  return compileFiles((report) => readFiles(folder, shown, report), shown, onStage);
+export function compileShop({ folder, shown, ...options }: CompileOptions): Compiled {
+  return compileFiles((report) => readFiles(folder, shown, report), shown, options);
 }
 
 /** The same over files that come from somewhere else. read: hands them over and reports what it cannot. */
 export function compileFiles(
   read: (report: Report) => readonly SourceFile[],
   shown: string,
-  onStage?: CompileOptions['onStage'],
+  { cards: wanted = 'all', onStage }: Omit<CompileOptions, 'folder' | 'shown'> = {},
 ): Compiled {
   const { report, list } = collector(CATALOGUE);
   onStage?.('read', 0);
@@ -59,7 +70,7 @@ export function compileFiles(
       'lay out cards',
       resolved.documents.reduce((n, d) => n + d.variants.length, 0),
     );
-    cards = layoutCards(resolved, loadFaces(), report);
+    cards = wanted === 'all' ? layoutCards(resolved, loadFaces(), report) : checkCards(resolved, report);
   }
   const { accepted } = applyAcceptances(files, list(), report);
   const taken = new Set<Diagnostic>(accepted.map((a) => a.diagnostic));
@@ -71,4 +82,15 @@ export function compileFiles(
     resolved,
     checked: hasErrors(diagnostics) ? undefined : { shop: resolved as CheckedShop, cards },
   };
+}
+
+/** Lays out the cards that may hold a fault, for its report alone. */
+function checkCards(shop: ResolvedShop, report: Report): readonly CardLayout[] {
+  for (const document of shop.documents) {
+    for (const variant of document.variants) {
+      // Faces are parsed once a process, and mostly not at all.
+      if (needsLayout(shop, document, variant)) layoutCard(shop, document, variant, loadFaces(), report);
+    }
+  }
+  return [];
 }

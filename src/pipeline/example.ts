@@ -17,6 +17,7 @@ export function runExample(edits: readonly Edit[], disk: Check['example']['disk'
   const { diagnostics, textOf } = compileFiles(
     (report) => readMemory(files, disk, EXAMPLE_FOLDER, report),
     EXAMPLE_FOLDER,
+    { cards: 'suspect' },
   );
   return { diagnostics, textOf, marks };
 }

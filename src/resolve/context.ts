@@ -43,8 +43,8 @@ export function lookUp<T>(
 ): T | undefined {
   const found = register.entries.get(id);
   if (found !== undefined) return found;
-  // When the register or the entry itself could not be read, that is the one fault to mend; echoes would bury it.
-  if ((register.unread && register.entries.size === 0) || register.faulty?.has(id)) return undefined;
+  // When the entry may stand in what could not be read, that is the one fault to mend; echoes would bury it.
+  if (register.unread || register.faulty?.has(id)) return undefined;
   const elsewhere = registerOf(context.content, id, kind);
   if (elsewhere !== undefined) {
     context.report('REF012', range, `\`${id}\` is a ${elsewhere}, and a ${kind} is meant here`, {
@@ -55,12 +55,7 @@ export function lookUp<T>(
     });
     return undefined;
   }
-  const where =
-    kind === 'part' || kind === 'joint'
-      ? `in \`${register.file}\``
-      : kind === 'tool' || kind === 'consumable'
-        ? 'in the register'
-        : 'known';
+  const where = kind === 'tool' || kind === 'consumable' ? 'in the register' : `in \`${register.file}\``;
   context.report(CODE[kind], range, `${kind} \`${id}\` is not ${where}`, {
     label,
     hint: didYouMean(id, register.entries.keys()) ?? addHint(kind, register.file),

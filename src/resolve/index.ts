@@ -24,6 +24,7 @@ export {
   isCorrected,
   jackingText,
   looseningText,
+  measuredText,
   nutText,
   turnedText,
 } from './joint-words.ts';
@@ -32,7 +33,12 @@ export * from './types.ts';
 export { capitalised, listed } from './words.ts';
 
 /** Reports every reference that leads nowhere and every number that cannot be read; what could be resolved is returned. */
-export function resolveShop(content: Content, report: Report): ResolvedShop {
+export function resolveShop(content: Content, tell: Report): ResolvedShop {
+  let { sound } = content;
+  const report: Report = (...fault) => {
+    sound = false;
+    tell(...fault);
+  };
   checkShop(content.shop, report);
   const context: Context = {
     content,
@@ -42,17 +48,24 @@ export function resolveShop(content: Content, report: Report): ResolvedShop {
     consumables: resolveConsumables(content, report),
     people: resolvePeople(content),
   };
-  const hands = new Map<string, MachineAtHand>(
-    [...content.machines.entries].map(([id, entry]) => [id, machineAtHand(context, entry)]),
-  );
-  const machines = [...hands.values()].map((hand) => resolveMachine(context, hand));
+  const hands = new Map<string, { readonly hand: MachineAtHand; readonly watch: Watch }>();
+  const machines = [...content.machines.entries].map(([id, entry]) => {
+    const watch = watched(context);
+    const hand = machineAtHand(watch.context, entry);
+    hands.set(id, { hand, watch });
+    return resolveMachine(watch.context, hand);
+  });
+  const shaky = [content.tools, content.consumables].some((r) => r.unread || r.faulty.size > 0);
   const documents = [...content.procedures.entries.values()].flatMap((at) => {
     const machine = field(at, 'machine');
     lookUp(context, 'machine', content.machines, machine.value, machine.node.range);
-    const hand = hands.get(machine.value);
-    return hand === undefined ? [] : [resolveDocument(context, at, hand)];
+    const found = hands.get(machine.value);
+    if (found === undefined) return [];
+    const watch = watched(context);
+    const document = resolveDocument(watch.context, at, found.hand);
+    return [shaky || watch.met() || found.watch.met() ? { ...document, incomplete: true as const } : document];
   });
-  return {
+  const shop: ResolvedShop = {
     info: context.info,
     people: [...context.people.values()],
     benches: resolveBenches(context),
@@ -65,4 +78,20 @@ export function resolveShop(content: Content, report: Report): ResolvedShop {
     whereUsed: whereUsed(documents),
     stages: resolveStages(content, documents),
   };
+  return sound ? shop : { ...shop, incomplete: true };
+}
+
+interface Watch {
+  readonly context: Context;
+  /** Whether a fault was reported through this context. */
+  readonly met: () => boolean;
+}
+
+function watched(context: Context): Watch {
+  let met = false;
+  const report: Report = (...fault) => {
+    met = true;
+    context.report(...fault);
+  };
+  return { context: { ...context, report }, met: () => met };
 }

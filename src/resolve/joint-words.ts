@@ -1,9 +1,17 @@
-/** Phrases about a joint, the same on card, page and worksheet. */
+/** Phrases about joints and torques, the same on card, page and worksheet. */
 
+import { findCondition } from '../torque/index.ts';
 import { formatDecimal, formatQuantity } from '../units/index.ts';
 import type { JointPlan } from './joint-types.ts';
+import type { Measure } from './step-types.ts';
 
 const NBSP = '\u00a0';
+
+/** `torque on the plug, dry`: a torque holds only for the condition that is said with it. */
+export function measuredText({ what, condition }: Measure): string {
+  const name = condition === undefined ? undefined : findCondition(condition)?.name;
+  return name === undefined ? what : `${what}, ${name}`;
+}
 
 /** Is the wrench set to something else than the torque above the run-down torque? */
 export function isCorrected(plan: JointPlan): boolean {

@@ -1,11 +1,11 @@
 /** Procedures resolved: one document with one variant a card, stages expanded, steps numbered, totals drawn up. */
 
-import { createHash } from 'node:crypto';
 import { didYouMean } from '../diagnostics/index.ts';
 import { type At, type Entry, entries, field, items, optional, type ProcedureContent } from '../model/index.ts';
 import { joinUnits } from '../units/index.ts';
 import type { Context } from './context.ts';
 import { lookUp } from './context.ts';
+import { withFingerprint } from './fingerprint.ts';
 import { jointAxes } from './joint-content.ts';
 import type { MachineAtHand } from './machines.ts';
 import { partQuantity } from './parts.ts';
@@ -69,7 +69,22 @@ export function resolveDocument(context: Context, at: Entry<ProcedureContent>, h
     benches: [...content.benches.entries].filter(([, b]) => b.value.binder.includes(v.doc)).map(([id]) => id),
     range: at.keyRange,
     [READ_FROM]: at.node,
+    ...(isIncomplete(context, at, hand) ? { incomplete: true } : {}),
   };
+}
+
+/** Whether a fault in the procedure, in a shared stage that it uses or in its machine took something out before it was read. */
+function isIncomplete(context: Context, at: Entry<ProcedureContent>, hand: MachineAtHand): boolean {
+  const { entries } = context.content.stages;
+  const seen = new Set<string>();
+  const unread = (id: string): boolean => {
+    if (seen.has(id)) return false;
+    seen.add(id);
+    const stage = entries.get(id);
+    return stage === undefined || (stage.dropped?.size ?? 0) > 0 || (stage.value.first ?? []).some(unread);
+  };
+  const faulty = [at, hand.entry].some((entry) => (entry.dropped?.size ?? 0) > 0);
+  return faulty || at.value.stages.some((s) => 'use' in s && unread(s.use));
 }
 
 /** People, dates and variants named at the head of the procedure. */
@@ -145,7 +160,7 @@ function resolveVariant(
     consumables: consumableTotals(context, steps),
     parts: partTotals(hand, steps),
   };
-  return {
+  const variant = {
     key,
     choices,
     serials: serialsOf(hand.entry.value, choices),
@@ -153,7 +168,6 @@ function resolveVariant(
     // Scheme and host ignore case, which keeps the printed symbol small; the folders of a static host do not.
     address: `${new URL(context.info.address).origin.toUpperCase()}${context.info.basePath}${path}/`,
     cardName: [doc, ...(key === '' ? [] : [key.toUpperCase()])].join('-'),
-    fingerprint: fingerprint({ doc, rev, title: at.value.title, ...content }),
     ...content,
     ppe: [...new Set([...(at.value.ppe ?? []), ...content.consumables.flatMap((c) => c.ppe)])],
     inventory: inventoryOf(hand, choices),
@@ -161,6 +175,7 @@ function resolveVariant(
     workSeconds: stages.reduce((sum, s) => sum + (s.time?.si ?? s.steps.reduce((n, x) => n + (x.time?.si ?? 0), 0)), 0),
     waitSeconds: steps.reduce((sum, s) => sum + (s.wait?.time.si ?? 0), 0),
   };
+  return withFingerprint(variant, () => ({ doc, rev, title: at.value.title, ...content }));
 }
 
 function expandStages(
@@ -296,12 +311,4 @@ function jointsOf(
     const plan = hand.plan(id, choices);
     return plan === undefined ? [] : [plan];
   });
-}
-
-/** SHA-256 over everything that a card says, without the places it was read from; first 8 hex digits, upper case. */
-function fingerprint(content: unknown): string {
-  const text = JSON.stringify(content, (key, value: unknown) =>
-    key === 'range' || key === 'ranges' ? undefined : value,
-  );
-  return createHash('sha256').update(text).digest('hex').slice(0, 8).toUpperCase();
 }

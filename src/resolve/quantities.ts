@@ -61,9 +61,16 @@ export function checkDate(report: Report, at: At<string>): void {
   const date = new Date(Date.UTC(year, month - 1, day));
   if (date.getUTCFullYear() !== year || date.getUTCMonth() !== month - 1 || date.getUTCDate() !== day) {
     report('FLD008', at.node.range, `\`${at.value}\` is not a day of the calendar`, {
-      hint: 'check the month and the day',
+      hint:
+        month < 1 || month > 12
+          ? 'months run from 01 to 12'
+          : `the days of that month run from 01 to ${lastDay(year, month)}`,
     });
   }
+}
+
+function lastDay(year: number, month: number): number {
+  return new Date(Date.UTC(year, month, 0)).getUTCDate();
 }
 
 /** The place of a field within its owner, or the owner's. */
@@ -73,9 +80,9 @@ export function rangeOf<T extends object, K extends keyof T & string>(at: At<T>,
 
 /** The object without the keys whose value is undefined: optional fields are absent, never undefined. */
 export function defined<T extends Record<string, unknown>>(object: T): { [K in keyof T]: Exclude<T[K], undefined> } {
-  return Object.fromEntries(Object.entries(object).filter(([, v]) => v !== undefined)) as {
-    [K in keyof T]: Exclude<T[K], undefined>;
-  };
+  const out: Record<string, unknown> = {};
+  for (const key of Object.keys(object)) if (object[key] !== undefined) out[key] = object[key];
+  return out as { [K in keyof T]: Exclude<T[K], undefined> };
 }
 
 /** Plain text as printed: numbers joined to their units. */

@@ -7,6 +7,7 @@ import { compareStatedTable, findCondition, type StatedCell } from '../torque/in
 import type { Torque } from '../units/index.ts';
 import type { Context } from './context.ts';
 import { defined, plainText, readQuantity, readSource } from './quantities.ts';
+import { READ_FROM } from './read-from.ts';
 import { conditionHint } from './registers.ts';
 import type { StatedTable } from './types.ts';
 
@@ -74,6 +75,7 @@ function resolveTable(context: Context, at: Entry<StatedTableContent>): StatedTa
     comparison: compareStatedTable({ condition, preloadShare: share.si, cells }),
     ranges,
     range: at.keyRange,
+    [READ_FROM]: at.node,
     ...defined({ reason: plainText(v.reason), note: plainText(v.note) }),
   };
 }

@@ -8,7 +8,7 @@ import type { Prose, SourceNote } from './text-types.ts';
 export type Signal = 'danger' | 'warning' | 'caution' | 'notice';
 export type Fate = 'discard' | 'inspect' | 'reuse';
 
-export interface Warning {
+export interface Warning extends FromFile {
   readonly level: Signal;
   readonly hazard: Prose;
   readonly avoid: Prose;

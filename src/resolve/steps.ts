@@ -13,7 +13,7 @@ import { type Names, resolveProse } from './prose.ts';
 import { defined, plainText, readLimit, readQuantity, readSource, sourceNote } from './quantities.ts';
 import { READ_FROM } from './read-from.ts';
 import type { Choice, ConsumableUse, Fate, JointPlan, Measure, PartMove, Step, Warning } from './types.ts';
-import { holdsFor, variantLabel } from './variants.ts';
+import { holdsFor, type Only, onlyYaml, variantLabel } from './variants.ts';
 import { placeName } from './words.ts';
 
 export type StepContent = z.output<typeof stepShape>;
@@ -61,7 +61,14 @@ export function resolveStep(scene: StepScene, at: At<StepContent>, number: numbe
   const text = prose(field(at, 'do'));
   const warnings: Warning[] = oneOrMore(optional(at, 'warn'))
     .filter((w) => holdsFor(w.value.only, scene.choices))
-    .map((w) => ({ level: w.value.level, hazard: prose(field(w, 'hazard')), avoid: prose(field(w, 'avoid')) }));
+    .map(
+      (w): Warning => ({
+        level: w.value.level,
+        hazard: prose(field(w, 'hazard')),
+        avoid: prose(field(w, 'avoid')),
+        [READ_FROM]: w.node,
+      }),
+    );
   const note = optional(at, 'note');
   const noteProse = note && prose(note);
   for (const t of itemsOf(optional(at, 'with'))) tool(t);
@@ -239,22 +246,39 @@ export function machineNames(
   const { file } = hand.entry.node.range;
   const faulty = hand.entry.dropped;
   const variant = variantLabel(choices);
-  const absent = (kind: string, id: string, range: Range): void =>
+  const absent = (kind: string, id: string, range: Range, only: Only): void =>
     context.report('REF015', range, `${kind} \`${id}\` does not exist in variant ${variant}`, {
       label,
-      hint: 'mark the step with `only:`, or the part for more variants',
+      hint: `write \`only: ${onlyYaml(only)}\` beside it in the step, or change \`only\` of the ${kind} in \`${file}\``,
     });
+  const other = (kind: string, meant: string, id: string, range: Range, hint: string): void =>
+    context.report('REF012', range, `\`${id}\` is a ${kind}, and a ${meant} is meant here`, { label, hint });
   return {
     part: (id, range) => {
+      const joint = hand.parts.has(id) || faulty?.has(id) ? undefined : hand.joints.get(id)?.value;
+      if (joint !== undefined) {
+        other('joint', 'part', id, range, `name a part, such as its fastener \`${joint.fastener}\``);
+        return undefined;
+      }
       const found = lookUp(context, 'part', { entries: hand.parts, faulty, unread: false, file }, id, range, label);
       if (found === undefined) return undefined;
-      if (!holdsFor(found.value.only, choices)) absent('part', id, range);
+      if (found.value.only !== undefined && !holdsFor(found.value.only, choices))
+        absent('part', id, range, found.value.only);
       return found.value;
     },
     joint: (id, range) => {
+      if (hand.parts.has(id) && !hand.joints.has(id) && !faulty?.has(id)) {
+        const joints = [...hand.joints.values()].filter(({ value: v }) =>
+          [v.fastener, v.gasket, ...(v.also ?? [])].includes(id),
+        );
+        const names = joints.map((j) => `\`${j.key}\``).join(', ');
+        other('part', 'joint', id, range, names === '' ? `name a joint of \`${file}\`` : `it belongs to ${names}`);
+        return undefined;
+      }
       const found = lookUp(context, 'joint', { entries: hand.joints, faulty, unread: false, file }, id, range, label);
       if (found === undefined) return undefined;
-      if (!holdsFor(found.value.only, choices)) absent('joint', id, range);
+      if (found.value.only !== undefined && !holdsFor(found.value.only, choices))
+        absent('joint', id, range, found.value.only);
       return found.value;
     },
   };

@@ -1,6 +1,6 @@
 /** Lists drawn up from the steps: tools by size, consumables with amounts, parts with their fate. */
 
-import { formatLimit, formatQuantity } from '../units/index.ts';
+import { type Amount, formatLimit, formatQuantity, sumAmounts } from '../units/index.ts';
 import type { Context } from './context.ts';
 import type { MachineAtHand } from './machines.ts';
 import { defined } from './quantities.ts';
@@ -47,12 +47,12 @@ export function toolTotals(context: Context, steps: readonly Step[]): readonly T
 }
 
 export function consumableTotals(context: Context, steps: readonly Step[]): readonly ConsumableTotal[] {
-  const found = new Map<string, { numbers: number[]; amounts: string[] }>();
+  const found = new Map<string, { numbers: number[]; amounts: Amount[] }>();
   for (const s of steps) {
     for (const c of s.consumables) {
       const entry = found.get(c.id) ?? { numbers: [], amounts: [] };
       entry.numbers.push(s.number);
-      if (c.amount !== undefined) entry.amounts.push(c.amount);
+      if (c.quantity !== undefined) entry.amounts.push(c.quantity);
       found.set(c.id, entry);
     }
   }
@@ -60,7 +60,7 @@ export function consumableTotals(context: Context, steps: readonly Step[]): read
     .flatMap(([id, { numbers, amounts }]): ConsumableTotal[] => {
       const c = context.consumables.get(id);
       if (c === undefined) return [];
-      const amount = amounts.length === 0 ? undefined : amounts.join(' + ');
+      const amount = amounts.length === 0 ? undefined : sumAmounts(amounts).map(formatQuantity).join(' + ');
       return [
         { id, name: c.name, kind: c.kind, ppe: c.ppe, hazards: c.hazards, steps: numbers, ...defined({ amount }) },
       ];

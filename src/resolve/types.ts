@@ -49,7 +49,7 @@ export interface Variant {
 }
 
 /** A torque table typed from a manual. */
-export interface StatedTable {
+export interface StatedTable extends FromFile {
   readonly id: string;
   readonly title: string;
   readonly source: SourceNote;
@@ -98,6 +98,8 @@ export interface Document extends FromFile {
   /** Benches whose binder holds it. */
   readonly benches: readonly string[];
   readonly range: Range;
+  /** A fault was met while it, a shared stage or its machine was read or resolved: what seems to be missing may be there. */
+  readonly incomplete?: true;
 }
 
 /** Where something is used: steps of a document, over the variants named (empty keys mean all). */
@@ -132,7 +134,13 @@ export interface ResolvedShop {
   readonly statedTables: readonly StatedTable[];
   readonly whereUsed: WhereUsed;
   /** Shared stages by id, with the documents that use them. */
-  readonly stages: readonly { readonly id: string; readonly usedBy: readonly string[]; readonly range: Range }[];
+  readonly stages: readonly (FromFile & {
+    readonly id: string;
+    readonly usedBy: readonly string[];
+    readonly range: Range;
+  })[];
+  /** A fault was met while it was read or resolved: what seems to be used nowhere may be meant where the fault is. */
+  readonly incomplete?: true;
 }
 
 declare const checked: unique symbol;

@@ -46,6 +46,12 @@ export function onlyText(only: Only | undefined): string | undefined {
     .join(', ');
 }
 
+/** `{ size: large }`, `{ size: [small, large] }`: as an author writes it. */
+export function onlyYaml(only: Only): string {
+  const pairs = Object.entries(only).map(([axis, v]) => `${axis}: ${typeof v === 'string' ? v : `[${v.join(', ')}]`}`);
+  return `{ ${pairs.join(', ')} }`;
+}
+
 /** Reports axes and values that the machine does not have, and axes on which the procedure does not choose. */
 export function checkOnly(
   context: Context,

@@ -5,10 +5,14 @@ import { rmSync } from 'node:fs';
 import { cp, mkdir, mkdtemp, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { type BuildReport, checkWords } from '../pipeline/index.ts';
 import type { CheckedShop } from '../resolve/types.ts';
+import { CHECKS } from '../rules/index.ts';
 import { PROJECT_ROOT } from './project-root.ts';
 
 export interface BuildSiteOptions {
+  /** What the build reports, for its page. */
+  readonly report: BuildReport;
   /** Absolute; made when it is not there; files already in it that the site does not have are left alone. */
   readonly outDir: string;
   /** Told in a few words what was done. */
@@ -22,7 +26,10 @@ export interface BuildSiteOptions {
  * Astro runs in a process of its own: it keeps scratch files under the folder in which it was started, which would depend
  * on the caller and collide between two builds. Throws an Error with Astro's own words when a page cannot be rendered.
  */
-export async function buildSite(shop: CheckedShop, { outDir, onProgress, signal }: BuildSiteOptions): Promise<void> {
+export async function buildSite(
+  shop: CheckedShop,
+  { report, outDir, onProgress, signal }: BuildSiteOptions,
+): Promise<void> {
   const caches = join(PROJECT_ROOT, 'node_modules', '.cache', 'fettlebook');
   await mkdir(caches, { recursive: true });
   const scratch = await mkdtemp(join(caches, 'site-'));
@@ -31,7 +38,16 @@ export async function buildSite(shop: CheckedShop, { outDir, onProgress, signal 
   process.once('exit', sweep);
   try {
     const built = join(scratch, 'dist');
-    await runWorker(JSON.stringify({ shop, outDir: built, cacheDir: join(scratch, 'cache') }), signal);
+    await runWorker(
+      JSON.stringify({
+        shop,
+        report,
+        checks: CHECKS.map(checkWords),
+        outDir: built,
+        cacheDir: join(scratch, 'cache'),
+      }),
+      signal,
+    );
     signal?.throwIfAborted();
     onProgress?.('pages rendered');
     await mkdir(outDir, { recursive: true });

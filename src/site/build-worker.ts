@@ -2,17 +2,20 @@
 
 import { text } from 'node:stream/consumers';
 import { build } from 'astro';
+import type { BuildReport, CheckWords } from '../pipeline/index.ts';
 import type { ResolvedShop } from '../resolve/types.ts';
 import { siteConfig } from './config.ts';
 
 interface Job {
   readonly shop: ResolvedShop;
+  readonly report: BuildReport;
+  readonly checks: readonly CheckWords[];
   readonly outDir: string;
   readonly cacheDir: string;
 }
 
-const { shop, outDir, cacheDir } = JSON.parse(await text(process.stdin)) as Job;
-const state = { shop, diagnosticsText: '', errors: 0 };
+const { shop, report, checks, outDir, cacheDir } = JSON.parse(await text(process.stdin)) as Job;
+const state = { shop, report, checks, diagnosticsText: '', errors: 0 };
 try {
   await build({
     ...siteConfig({ state, base: shop.info.basePath, outDir, cacheDir }),

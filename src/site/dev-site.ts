@@ -1,7 +1,9 @@
 /** The dev server: pages of the working content, made again at every change, with the faults in front while there are any. */
 
 import { dev } from 'astro';
+import { type BuildReport, checkWords } from '../pipeline/index.ts';
 import type { ResolvedShop } from '../resolve/types.ts';
+import { CHECKS } from '../rules/index.ts';
 import { siteConfig } from './config.ts';
 import { diagnosticsPage } from './diagnostics-page.ts';
 import { emptyState, type SiteState } from './site-state.ts';
@@ -10,6 +12,7 @@ import { CHANGING_MODULES } from './virtual-modules.ts';
 export interface CompileOutcome {
   /** What could be resolved; left out when nothing could, then the pages keep the last good shop. */
   readonly shop?: ResolvedShop;
+  readonly report: BuildReport;
   readonly diagnosticsText: string;
   readonly errors: number;
 }
@@ -47,6 +50,7 @@ function debounced(run: () => Promise<void>): () => void {
 
 function take(state: SiteState, outcome: CompileOutcome): void {
   if (outcome.shop !== undefined) state.shop = outcome.shop;
+  state.report = outcome.report;
   state.diagnosticsText = outcome.diagnosticsText;
   state.errors = outcome.errors;
 }
@@ -54,7 +58,7 @@ function take(state: SiteState, outcome: CompileOutcome): void {
 /** Starts the server; resolves when pages are served. Content faults are shown on the pages and never stop it. */
 export async function devSite({ port, compile, watchDirs, onCompiled }: DevSiteOptions): Promise<DevSite> {
   process.env['ASTRO_TELEMETRY_DISABLED'] = '1';
-  const state = emptyState();
+  const state = emptyState(CHECKS.map(checkWords));
   const first = await compile();
   take(state, first);
   onCompiled?.(first);

@@ -6,6 +6,16 @@ declare module 'virtual:shop' {
   export default shop;
 }
 
+declare module 'virtual:build-report' {
+  const report: import('../pipeline/index.ts').BuildReport;
+  export default report;
+}
+
+declare module 'virtual:checks' {
+  const checks: readonly import('../pipeline/index.ts').CheckWords[];
+  export default checks;
+}
+
 declare module 'virtual:site-fonts' {
   /** Face name to the WOFF2 file in base64. */
   const fonts: Readonly<Record<string, string>>;

@@ -14,6 +14,8 @@ const NOTHING: ResolvedShop = {
     secondTorque: 'lbf·ft',
     cardFormat: 'A5',
     safety: '',
+    liftAlone: { dimension: 'mass', value: 0, unit: 'kg', decimals: 0, si: 0 },
+    heatLimit: { dimension: 'temperature', value: 0, unit: 'K', decimals: 0, si: 0 },
     file: '',
   },
   people: [],
@@ -25,6 +27,7 @@ const NOTHING: ResolvedShop = {
   tables: [],
   statedTables: [],
   whereUsed: { tools: {}, consumables: {}, parts: {}, joints: {} },
+  stages: [],
 };
 
 /** Empty only in a dev server that has not met a good shop yet, and whose pages are never shown. */

@@ -1,4 +1,4 @@
-/** The Vite plugin through which the shop, the fonts and the dev server's diagnostics reach the pages. */
+/** The Vite plugin through which the shop, the fonts, the checks and what was found reach the pages. */
 
 import type { Plugin } from 'vite';
 import { makeSiteFonts } from './fonts.ts';
@@ -7,6 +7,9 @@ import type { SiteState } from './site-state.ts';
 const SHOP = 'virtual:shop';
 const FONTS = 'virtual:site-fonts';
 const DIAGNOSTICS = 'virtual:site-diagnostics';
+const REPORT = 'virtual:build-report';
+const CHECKS = 'virtual:checks';
+const ALL = [SHOP, FONTS, DIAGNOSTICS, REPORT, CHECKS];
 
 /** Vite's convention: an id that starts with a null byte belongs to the plugin that resolved it. */
 function own(id: string): string {
@@ -14,7 +17,7 @@ function own(id: string): string {
 }
 
 /** Ids to throw out of the module graphs when the shop was compiled again. */
-export const CHANGING_MODULES: readonly string[] = [own(SHOP), own(DIAGNOSTICS)];
+export const CHANGING_MODULES: readonly string[] = [own(SHOP), own(DIAGNOSTICS), own(REPORT)];
 
 /** `JSON.parse` of a string is what engines parse fastest, and no text of an author can end the literal. */
 function jsonModule(value: unknown): string {
@@ -22,16 +25,18 @@ function jsonModule(value: unknown): string {
   return `export default JSON.parse(${JSON.stringify(json)});`;
 }
 
-/** Serves the three virtual modules from `state`, which a dev server may change between two loads. */
+/** Serves the virtual modules from `state`, which a dev server may change between two loads. */
 export function virtualModules(state: SiteState): Plugin {
   return {
     name: 'fettlebook:virtual-modules',
     resolveId(id) {
-      return id === SHOP || id === FONTS || id === DIAGNOSTICS ? own(id) : undefined;
+      return ALL.includes(id) ? own(id) : undefined;
     },
     async load(id) {
       if (id === own(SHOP)) return jsonModule(state.shop);
       if (id === own(DIAGNOSTICS)) return jsonModule({ text: state.diagnosticsText, errors: state.errors });
+      if (id === own(REPORT)) return jsonModule(state.report);
+      if (id === own(CHECKS)) return jsonModule(state.checks);
       if (id === own(FONTS)) return jsonModule(await makeSiteFonts());
       return undefined;
     },

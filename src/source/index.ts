@@ -1,5 +1,6 @@
 /** Source: a shop folder in, YAML trees with places out. The only reader of content files. */
-export { readFiles, type SourceFile } from './files.ts';
+export { type Comment, commentsOf } from './comments.ts';
+export { readFiles, readMemory, type SourceFile } from './files.ts';
 export { type Markdown, type MarkdownParagraph, type MarkdownRun, parseMarkdown } from './markdown.ts';
 export {
   entryOf,

@@ -15,6 +15,8 @@ import {
 } from 'yaml';
 import type { Range, Report } from '../diagnostics/index.ts';
 import type { SourceFile } from './files.ts';
+import { readOrdinary } from './ordinary.ts';
+import { CLOSE_LIST, CLOSE_MAP, LF, OPEN_LIST, OPEN_MAP } from './ordinary-lines.ts';
 import type { MapEntry, Node, Scalar } from './tree.ts';
 
 /** Deeper than any shape; keeps hostile nesting from exhausting the stack. */
@@ -22,15 +24,23 @@ const DEEPEST_NESTING = 24;
 
 /** The file's one document as a tree; undefined when it holds none or is not well formed (then reported). */
 export function parseYaml(source: SourceFile, report: Report): Node | undefined {
+  const deep = nestingOf(source.text);
+  if (deep === undefined) return readOrdinary(source) ?? parseFully(source, report);
+  report(
+    'SRC006',
+    { file: source.file, start: deep, end: deep + 1 },
+    'the brackets nest deeper than any content does',
+    {
+      hint: 'close them, or quote the text that holds them',
+    },
+  );
+  return undefined;
+}
+
+/** The same by the `yaml` package alone: the long way, which words every fault. Brackets that nest too deeply are not for it. */
+export function parseFully(source: SourceFile, report: Report): Node | undefined {
   const { file, text } = source;
   const at = (start: number, end: number): Range => ({ file, start, end: Math.max(start, end) });
-  const deep = nestingOf(text);
-  if (deep !== undefined) {
-    report('SRC006', at(deep, deep + 1), 'the brackets nest deeper than any content does', {
-      hint: 'close them, or quote the text that holds them',
-    });
-    return undefined;
-  }
   const tab = /^[ ]*\t[ \t]*(?=\S)/m.exec(text);
   const counter = new LineCounter();
   // `keepSourceTokens` is off: only offsets are wanted, and tokens double the memory.
@@ -72,7 +82,9 @@ export function parseYaml(source: SourceFile, report: Report): Node | undefined 
   function convert(node: ParsedNode, depth: number): Node | undefined {
     const range = at(node.range[0], trimEnd(node.range[0], node.range[1]));
     if (depth > DEEPEST_NESTING) {
-      report('SRC006', range, 'the lists and maps nest deeper than any content does');
+      report('SRC006', range, 'the lists and maps nest deeper than any content does', {
+        hint: 'check the indentation: a step, a joint or a part lies a few levels deep at most',
+      });
       return undefined;
     }
     if (isAlias(node)) {
@@ -167,17 +179,25 @@ export function parseYaml(source: SourceFile, report: Report): Node | undefined 
 function nestingOf(text: string): number | undefined {
   let depth = 0;
   for (let i = 0; i < text.length; i++) {
-    const c = text[i];
-    if (c === '[' || c === '{') {
+    const c = text.charCodeAt(i);
+    if (c === OPEN_LIST || c === OPEN_MAP) {
       depth += 1;
       if (depth > 200) return i;
-    } else if (c === ']' || c === '}') depth = Math.max(0, depth - 1);
-    else if (c === '\n' && /^\S/.test(text.slice(i + 1, i + 2))) depth = 0;
+    } else if (c === CLOSE_LIST || c === CLOSE_MAP) depth = Math.max(0, depth - 1);
+    else if (c === LF && depth > 0 && /^\S/.test(text.charAt(i + 1))) depth = 0;
   }
   return undefined;
 }
 
+/** Faults that the parser names in its own language, in that of an author. */
+const PLAIN_WORDS: Readonly<Record<string, string>> = {
+  BLOCK_AS_IMPLICIT_KEY: 'a second `: ` stands in one line',
+  MULTILINE_IMPLICIT_KEY: 'text stands where a key with its colon is due',
+};
+
 function explain(e: YAMLError): string {
+  const words = PLAIN_WORDS[e.code];
+  if (words !== undefined) return `this is not well-formed YAML: ${words}`;
   const first = (e.message.split('\n')[0] ?? e.message)
     .replace('"quote', 'quote')
     .replace(/ at line \d+, column \d+:?$/, '')

@@ -1,4 +1,5 @@
 /** Units: author's text in, quantities with their SI value out. Imports nothing of the project. */
+export { type Amount, packsFor, sumAmounts, timesAmount } from './amounts.ts';
 export { convert, neededDecimals, quantity, roundToStep, valueIn } from './convert.ts';
 export { formatDecimal, formatLimit, formatNumber, formatQuantity, NO_BREAK_SPACE } from './format.ts';
 export { parseLimit, parseQuantity } from './parse.ts';

@@ -6,6 +6,7 @@ import { type CardLayout, layoutCard } from '../../src/layout/card/index.ts';
 import { loadFaces } from '../../src/layout/type/index.ts';
 import { paintCard } from '../../src/render/pdf/index.ts';
 import type { Document, ResolvedShop, ShopInfo, Step, Variant } from '../../src/resolve/index.ts';
+import { CATALOGUE } from '../../src/rules/index.ts';
 import { compileMini } from '../fixtures/mini-shop.ts';
 import { demo } from './demo.ts';
 import { readPdf, squeeze } from './read-pdf.ts';
@@ -36,7 +37,7 @@ function withStep(
     stages: [{ ...stage, steps: [{ ...step, ...change }, ...stage.steps.slice(1)] }, ...variant.stages.slice(1)],
   };
   const own: ResolvedShop = { ...shop, info: { ...shop.info, ...info } };
-  const { report, list } = collector();
+  const { report, list } = collector(CATALOGUE);
   const card = layoutCard(own, document, changed, faces, report);
   return { card, found: list(), step, shop: own };
 }

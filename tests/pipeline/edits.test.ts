@@ -5,65 +5,10 @@ import { expect, test } from 'vitest';
 import { lineStarts, placeOf, renderFull } from '../../src/diagnostics/index.ts';
 import { FULL_SHOP } from '../fixtures/full-joint.ts';
 import { compileMini } from '../fixtures/mini-shop.ts';
+import { SCRAPS } from '../fixtures/scraps.ts';
 
 /** The machine twice over: most numbers stand there. */
 const FILES = [...Object.keys(FULL_SHOP), 'machines/pump.yaml', 'machines/pump.yaml'];
-/** What slips into files: marks of YAML and Markdown, hostile keys, numbers out of range, other scripts. */
-const SCRAPS = [
-  '',
-  ' ',
-  '\n',
-  '\t',
-  ':',
-  '- ',
-  '#',
-  '"',
-  "'",
-  '{',
-  '}',
-  '[',
-  ']',
-  '&a ',
-  '*a',
-  '!!x ',
-  '|',
-  '>',
-  '<',
-  '>',
-  '<tool:x>',
-  '](part:y)',
-  '`',
-  '**',
-  '0',
-  '-1',
-  '1e999',
-  'NaN',
-  '.inf',
-  'null',
-  'true',
-  '~',
-  '__proto__',
-  'constructor',
-  '../',
-  '\u0000',
-  '\ud800',
-  '\u202e',
-  'ﷺ',
-  'é',
-  '999999999999',
-  '0 mm',
-  '-5 mm',
-  '1e9 mm',
-  '1e-9',
-  '.nan',
-  '360 deg',
-  '17',
-  '4 ',
-  '100 %',
-  '8.8',
-  '<<: ',
-];
-
 const edit = fc.record({
   file: fc.constantFrom(...FILES),
   at: fc.double({ min: 0, max: 1, noNaN: true }),

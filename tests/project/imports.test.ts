@@ -20,6 +20,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   torque: ['units', 'fasteners'],
   geometry: ['units'],
   resolve: [...ENGINE, 'source', 'model'],
+  lists: ['units', 'resolve'],
   layout: RESOLVED,
   rules: [...RESOLVED, 'layout'],
   pipeline: [...RESOLVED, 'layout', 'rules'],
@@ -28,7 +29,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'render/qr': [...RESOLVED, 'layout', 'render/svg'],
   'render/html': [...RESOLVED, 'layout', 'render/svg'],
   'render/search': [...RESOLVED, 'render/html'],
-  site: [...RESOLVED, 'layout', 'pipeline', 'render/svg', 'render/qr', 'render/html', 'render/search'],
+  site: [...RESOLVED, 'lists', 'layout', 'rules', 'pipeline', 'render/svg', 'render/qr', 'render/html', 'render/search'],
 };
 
 /** Only these read files; `resolve` hashes, and hashing is no reading. */

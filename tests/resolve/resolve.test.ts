@@ -23,16 +23,17 @@ describe('a procedure with two variants', () => {
 
   test('numbers the steps through shared stages, and leaves out those of other variants', () => {
     expect(small?.stages.map((s) => [s.title, s.steps.map((x) => x.number)])).toEqual([
-      ['Isolate', [1, 2]],
-      ['Open', [3, 4]],
-      ['Close', [5, 6, 7, 8]],
+      ['Isolate', [1, 2, 3, 4]],
+      ['Open', [5, 6]],
+      ['Close', [7, 8, 9, 10]],
+      ['Close out', [11, 12, 13, 14]],
     ]);
-    expect(large?.stepCount).toBe(10);
+    expect(large?.stepCount).toBe(16);
   });
 
   test('prints the names of references, and step numbers of this variant', () => {
     expect(words(small?.stages[0]?.steps[0]?.text)).toBe('Lock the switch with padlock.');
-    expect(words(large?.stages[2]?.steps[3]?.text)).toContain('cover joint, when step\u00a01 is done');
+    expect(words(large?.stages[2]?.steps[3]?.text)).toBe('When step\u00a01 is done, tighten the cover joint.');
   });
 
   test('plans the joint of each variant from one entry', () => {
@@ -50,22 +51,22 @@ describe('a procedure with two variants', () => {
 
   test('draws up tools, consumables and parts with counts, fates and steps', () => {
     expect(large?.parts.map((p) => [p.id, p.quantity, p.fate, p.steps])).toEqual([
-      ['cover', 1, 'reuse', [4, 8]],
-      ['gasket', 1, 'discard', [4, 8]],
-      ['screw', 12, 'inspect', [4, 9]],
-      ['plug', 1, 'reuse', [5, 7]],
+      ['cover', 1, 'reuse', [6, 10]],
+      ['gasket', 1, 'discard', [6, 10]],
+      ['screw', 12, 'inspect', [6, 11]],
+      ['plug', 1, 'reuse', [7, 9]],
     ]);
-    expect(small?.tools.map((t) => t.id)).toEqual(['lock', 'wrench-40-200', 'socket-24', 'feeler']);
+    expect(small?.tools.map((t) => t.id)).toEqual(['lock', 'wrench-40-200', 'socket-24', 'feeler', 'gauge', 'hoist']);
     expect(small?.consumables.map((c) => c.id)).toEqual(['wipe', 'oil']);
-    expect(small?.ppe).toEqual(['gloves']);
+    expect(small?.ppe).toEqual(['gloves', 'eye protection']);
   });
 
   test('knows where everything is used', () => {
     expect(shop.whereUsed.tools['feeler']?.map((u) => [u.doc, u.variantKey, u.steps])).toEqual([
-      ['MW-1', 'small', [8]],
-      ['MW-1', 'large', [10]],
+      ['MW-1', 'small', [10]],
+      ['MW-1', 'large', [12]],
     ]);
-    expect(shop.whereUsed.joints['pump/cover']?.[0]?.steps).toEqual([3, 7]);
+    expect(shop.whereUsed.joints['pump/cover']?.[0]?.steps).toEqual([5, 9]);
   });
 });
 

@@ -48,8 +48,8 @@ describe('a build', () => {
     const shop = writeMiniShop({ 'consumables.yaml': (t) => t.replace('oil:', 'machine-oil:') });
     const { code, stderr } = await run('build.ts', ['--shop', shop, '--out', out]);
     expect(code).toBe(1);
-    expect(stderr).toContain(`${shop}/procedures/mw-1.yaml:35:28`);
-    expect(stderr).toContain(`${shop}/machines/pump.yaml:22:16`);
+    expect(stderr).toContain(`${shop}/procedures/mw-1.yaml:38:28`);
+    expect(stderr).toContain(`${shop}/machines/pump.yaml:25:16`);
     expect(digest(out)).toEqual(before);
     expect(readdirSync(folder)).toEqual(['dist']);
   });

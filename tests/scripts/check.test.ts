@@ -16,12 +16,14 @@ test('faults end with 1; --json is an array with the agreed keys', async () => {
   expect(JSON.parse(stdout)).toEqual([
     {
       code: 'REF001',
+      name: 'undefined-tool',
       severity: 'error',
       message: 'tool `feeler` is not in the register',
       file: `${shop}/procedures/mw-1.yaml`,
-      line: 42,
+      line: 45,
       column: 17,
       hint: 'did you mean `feeler-gauge`?',
+      related: [],
     },
   ]);
   expect(stderr).toBe('');

@@ -43,6 +43,7 @@ export function kinds(shop: ResolvedShop): string[] {
     `tables/${shop.tables[0]?.id}/`,
     ...shop.statedTables.slice(0, 1).map((t) => `tables/from-manuals/${t.id}/`),
     'worksheet/',
+    `orders/?${landing?.variants[0]?.cardName}=2`,
     'revisions/',
     'about/',
     '404.html',

@@ -1,6 +1,6 @@
 /** Started by dev.test.ts: the dev server in a process of its own, since Astro behaves differently inside the test runner. */
 
-import { compileShop } from '../../src/pipeline/index.ts';
+import { buildReport, compileShop } from '../../src/pipeline/index.ts';
 import { devSite } from '../../src/site/dev-site.ts';
 
 const [, , content = '', port = ''] = process.argv;
@@ -11,10 +11,13 @@ const site = await devSite({
   watchDirs: [content],
   onCompiled: ({ errors }) => say(`compiled ${errors}`),
   compile: async () => {
-    const { checked, diagnostics } = compileShop({ folder: content, shown: 'content' });
+    const compiled = compileShop({ folder: content, shown: 'content' });
+    const { checked, diagnostics } = compiled;
+    const report = buildReport(compiled);
     const errors = diagnostics.filter((d) => d.severity === 'error').length;
     const diagnosticsText = diagnostics.map((d) => `${d.code} ${d.message}`).join('\n');
-    return checked === undefined ? { diagnosticsText, errors } : { shop: checked.shop, diagnosticsText, errors };
+    const outcome = { report, diagnosticsText, errors };
+    return checked === undefined ? outcome : { ...outcome, shop: checked.shop };
   },
 });
 say(`serves ${site.address}`);

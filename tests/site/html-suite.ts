@@ -38,6 +38,7 @@ export function htmlSuite(site: () => Built, shop: ResolvedShop): void {
         ...shop.tables.map((t) => `tables/${t.id}/`),
         ...shop.statedTables.map((t) => `tables/from-manuals/${t.id}/`),
         'worksheet/',
+        'orders/',
       ];
       expect(wanted.filter((w) => !files.has(`${w}index.html`))).toEqual([]);
       expect(files.has('404.html')).toBe(true);

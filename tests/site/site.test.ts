@@ -9,14 +9,16 @@ import { buildSite } from '../../src/site/build-site.ts';
 import { launch, open, PHONE } from './browser.ts';
 import { browserSuite, kinds } from './browser-suite.ts';
 import { type Built, builtSite } from './built.ts';
-import { demoShop } from './demo.ts';
+import { demoReport, demoShop } from './demo.ts';
 import { hostileShop, MARKUP } from './hostile.ts';
 import { htmlSuite } from './html-suite.ts';
+import { listsSuite } from './lists-suite.ts';
 import { type Served, serve } from './serve.ts';
 import { useSuite } from './use-suite.ts';
 import { worksheetSuite } from './worksheet-suite.ts';
 
 const shop = demoShop();
+const report = demoReport();
 const scratch = mkdtempSync(path.join(tmpdir(), 'fettlebook-site-'));
 let browser: Browser;
 let site: Built;
@@ -27,8 +29,8 @@ beforeAll(async () => {
   const told = (done: string) => progress.push(done);
   const [started] = await Promise.all([
     launch(),
-    buildSite(shop, { outDir: path.join(scratch, 'site'), onProgress: told }),
-    buildSite(shop, { outDir: path.join(scratch, 'far', 'away', 'again') }),
+    buildSite(shop, { report, outDir: path.join(scratch, 'site'), onProgress: told }),
+    buildSite(shop, { report, outDir: path.join(scratch, 'far', 'away', 'again') }),
   ]);
   browser = started;
   site = builtSite(path.join(scratch, 'site'));
@@ -57,6 +59,12 @@ worksheetSuite(
   () => served.home,
   shop,
 );
+listsSuite(
+  () => site,
+  () => browser,
+  () => served.home,
+  shop,
+);
 
 describe('building', () => {
   test('two builds at once, in two places, give the same bytes, and tell what was done', () => {
@@ -70,7 +78,7 @@ describe('building', () => {
   test('hostile text appears as text on every page, fits the phone, and runs nothing', async () => {
     const hostile = hostileShop(shop);
     const outDir = path.join(scratch, 'hostile');
-    await buildSite(hostile, { outDir });
+    await buildSite(hostile, { report, outDir });
     const built = builtSite(outDir);
     const at = await serve(outDir, '/shop/');
     const { page, faults, close } = await open(browser, at.home, { viewport: PHONE });

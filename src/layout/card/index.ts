@@ -19,3 +19,4 @@ export {
 export { type CardLayout, type CardSide, layoutCard, layoutCards } from './layout-cards.ts';
 export type { PlacedBlock } from './paginate.ts';
 export { isAlphanumeric, moduleMm, QUIET_MODULES, qrModules } from './qr-size.ts';
+export { needsLayout } from './screen.ts';

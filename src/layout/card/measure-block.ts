@@ -1,5 +1,6 @@
 /** A measurement: the limit as the largest type, the places to measure as blanks with their unit, what to do when out. */
 
+import { measuredText } from '../../resolve/joint-words.ts';
 import type { Measure } from '../../resolve/types.ts';
 import { capitalised } from '../../resolve/words.ts';
 import { boxRow } from './blanks.ts';
@@ -46,7 +47,7 @@ function limitWords(setting: Setting, measure: Measure, width: number): Block {
   const { type } = setting.format;
   return stack(
     [
-      paragraph(setting, [span(capitalised(measure.what), type.step, 'semibold')], width),
+      paragraph(setting, [span(capitalised(measuredText(measure)), type.step, 'semibold')], width),
       paragraph(setting, [span(noBreak(measure.limitText), type.value, 'bold')], width, { lead: mm(8.5) }),
       paragraph(setting, [span('With ', type.small, 'semibold', 'soft'), span(measure.toolName, type.table)], width),
     ],

@@ -89,7 +89,7 @@ const figures = new WeakMap<JointPlan, Map<string, Drawing>>();
 /** The width that suits a joint, found by trying: kept with its drawings. */
 const widths = new WeakMap<JointPlan, Map<boolean, number>>();
 
-function figureWidthMm(joint: JointPlan, dimensions: boolean): number {
+export function figureWidthMm(joint: JointPlan, dimensions: boolean): number {
   const known = widths.get(joint) ?? new Map<boolean, number>();
   widths.set(joint, known);
   const found = known.get(dimensions) ?? patternWidthMm(joint, { dimensions });
@@ -97,7 +97,7 @@ function figureWidthMm(joint: JointPlan, dimensions: boolean): number {
   return found;
 }
 
-function figureOf(
+export function figureOf(
   joint: JointPlan,
   widthMm: number,
   options: { readonly dimensions: boolean; readonly loosen: boolean },

@@ -13,7 +13,8 @@ export const shopShape = z
     language: z
       .string()
       .regex(/^[a-z]{2}(-[A-Z]{2})?$/)
-      .default('en'),
+      .default('en')
+      .meta({ description: 'Language of the texts, two letters: en, or en-GB' }),
     torque: z
       .strictObject({
         leading: z.enum(['N·m', 'lbf·ft']).meta({ description: 'Unit that stands first' }),
@@ -100,11 +101,9 @@ export const toolsShape = z
       capacity: quantity('Safe working load').optional(),
       serial: words.optional(),
       calibration_due: date.optional(),
-      uncalibrated: words
-        .optional()
-        .meta({
-          description: 'Measuring tool: why it needs no calibration, such as: only shows that there is pressure',
-        }),
+      uncalibrated: words.optional().meta({
+        description: 'Measuring tool: why it needs no calibration, such as: only shows that there is pressure',
+      }),
       fixed_at: z
         .array(benchId)
         .min(1)

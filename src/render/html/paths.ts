@@ -10,7 +10,12 @@ export const paths = {
   tables: 'tables/',
   revisions: 'revisions/',
   worksheet: 'worksheet/',
+  orders: 'orders/',
+  orderBook: 'orders/needs.json',
   about: 'about/',
+  checks: 'checks/',
+  check: (code: string) => `checks/${code.toLowerCase()}/`,
+  report: 'report/',
   searchIndex: 'search-index.json',
   procedure: (slug: string) => `procedures/${slug}/`,
   /** `path` is `Variant.path`. */

@@ -3,12 +3,43 @@
 import { type Flange, sameBoltCircle } from '../../fasteners/index.ts';
 import type { JointPlan } from '../../resolve/index.ts';
 import { formatDecimal } from '../../units/index.ts';
-import { jointRule } from '../rule.ts';
+import type { Check } from '../check.ts';
+import { eachJoint } from '../rule.ts';
 
-export const flangeMismatch = jointRule(
-  'BLT006',
-  'A slip in count or circle draws a flange that is not on the pipe, and the order leads to bolts that are not there.',
-  (plan) => {
+export const flangeMismatch: Check = {
+  code: 'BLT006',
+  name: 'flange-mismatch',
+  severity: 'error',
+  title: 'Circle, count or thread differ from the standard flange named.',
+  why: 'A slip in count or circle draws a flange that is not on the pipe, and the order leads to bolts that are not there.',
+  sources: ['EN 1092-1:2018, connection dimensions by PN and DN', 'ASME B16.5-2009, drilling by class and NPS'],
+  example: {
+    bad: [
+      {
+        file: 'machines/pump.yaml',
+        from: '    pattern: { circle: 240 mm, count: 8, first: 22.5 deg }\n',
+        to: '    pattern: «{ circle: 190 mm, count: 8, first: 22.5 deg }»\n',
+      },
+      {
+        file: 'machines/pump.yaml',
+        from: '    when:\n      - only: { size: large }\n        pattern: { circle: 320 mm, count: 12, first: 15 deg }\n',
+        to: '    flange: EN 1092-1 DN 100 PN 16\n',
+      },
+    ],
+    good: [
+      {
+        file: 'machines/pump.yaml',
+        from: '    pattern: { circle: 240 mm, count: 8, first: 22.5 deg }\n',
+        to: '    pattern: { circle: 180 mm, count: 8, first: 22.5 deg }\n',
+      },
+      {
+        file: 'machines/pump.yaml',
+        from: '    when:\n      - only: { size: large }\n        pattern: { circle: 320 mm, count: 12, first: 15 deg }\n',
+        to: '    flange: EN 1092-1 DN 100 PN 16\n',
+      },
+    ],
+  },
+  found: eachJoint((plan) => {
     const { flange } = plan;
     if (flange === undefined) return undefined;
     const wrong = mismatch(plan, flange);
@@ -19,8 +50,8 @@ export const flangeMismatch = jointRule(
       related: [{ range: plan.ranges['flange'] ?? plan.range, message: 'the flange named' }],
       hint: 'compare with the flange itself; for a flange that is not to the standard, leave `flange` out',
     };
-  },
-);
+  }),
+};
 
 function mismatch(
   { pattern, count, thread }: JointPlan,

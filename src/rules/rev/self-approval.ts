@@ -1,16 +1,30 @@
 /** The author of a revision is not its approver. */
 
-import type { Rule } from '../rule.ts';
+import type { Check } from '../check.ts';
+import { approverHint } from './approvers.ts';
 
-export const selfApproval: Rule = {
+export const selfApproval: Check = {
   code: 'REV003',
+  name: 'self-approval',
+  severity: 'error',
+  title: 'A revision is approved by its own author.',
   why: 'Nobody sees the slip of one’s own hand; approval by a second person is what catches it.',
-  check: (shop, report) => {
+  sources: ['common practice; 10 CFR 71.121: the inspector is not the one who did the work'],
+  example: {
+    bad: [
+      {
+        file: 'procedures/mw-1.yaml',
+        from: '  - { rev: A, effective: 2026-01-10, approved: 2026-01-08, author: ada, approver: ben, what: First issue, why: New pump }\n',
+        to: '  - «{ rev: A, effective: 2026-01-10, approved: 2026-01-08, author: ben, approver: ben, what: First issue, why: New pump }»\n',
+      },
+    ],
+  },
+  found: (shop, tell) => {
     for (const d of shop.documents) {
       for (const r of d.revisions) {
         if (r.author !== r.approver) continue;
-        report('REV003', r.range, `revision ${r.rev} of ${d.doc} is approved by its author \`${r.author}\``, {
-          hint: 'name another person as approver',
+        tell(r.range, `revision ${r.rev} of ${d.doc} is approved by its author \`${r.author}\``, {
+          hint: approverHint(shop, r.author, ''),
         });
       }
     }

@@ -1,35 +1,31 @@
-/** The combined stress at the highest preload against yield. */
+/** The combined stress may pass the ceiling of the standard. */
 
-import type { Code } from '../../diagnostics/index.ts';
 import { YIELD_CEILING } from '../../torque/index.ts';
-import { formatDecimal, formatQuantity } from '../../units/index.ts';
-import { isSuspect, jointRule, type Rule } from '../rule.ts';
+import type { Check } from '../check.ts';
+import { stressBeyond } from './stress.ts';
 
-function stressRule(code: Code, why: string, isTold: (yieldUse: number) => boolean): Rule {
-  return jointRule(code, why, (plan) => {
-    const { high } = plan.result.yieldUse;
-    // Past the proof load the error of that check says it already.
-    if (!isTold(high) || plan.result.preloadShare.high > 1 || isSuspect(plan)) return undefined;
-    const twist =
-      plan.runDown === undefined
-        ? ''
-        : `, and the ${formatQuantity(plan.runDown)} of run-down torque, which twists the shank without clamping`;
-    return {
-      range: plan.ranges[plan.origin === 'stated' ? 'torque' : 'preload'] ?? plan.range,
-      message: `tension and twist in \`${plan.id}\` may reach ${formatDecimal(high * 100, 0)} % of yield while tightening`,
-      hint: `low friction and the deviation of the wrench are counted in${twist}: aim at a lower preload, or use a lubricant with less scatter`,
-    };
-  });
-}
-
-export const overYield = stressRule(
-  'TRQ017',
-  'Tension and twist add while the wrench turns; little is left for a wrench that reads low.',
-  (use) => use > YIELD_CEILING && use <= 1,
-);
-
-export const pastYield = stressRule(
-  'TRQ018',
-  'A bolt that yields under the wrench has lost its reserve for good, and looks like a sound one.',
-  (use) => use > 1,
-);
+export const overYield: Check = {
+  code: 'TRQ017',
+  name: 'over-yield',
+  severity: 'warning',
+  title: 'The combined stress while tightening may pass 90 % of yield.',
+  why: 'Tension and twist add while the wrench turns; little is left for a wrench that reads low.',
+  sources: ['VDI 2230 Part 1: combined stress at most 90 % of Rp0.2'],
+  example: {
+    bad: [
+      {
+        file: 'machines/pump.yaml',
+        from: '    preload: 70 %\n    torque: 160 N·m\n    source: { document: Pump manual, edition: "3", place: page 12 }\n',
+        to: '    preload: «76 %»\n',
+      },
+    ],
+    good: [
+      {
+        file: 'machines/pump.yaml',
+        from: '    preload: 70 %\n    torque: 160 N·m\n    source: { document: Pump manual, edition: "3", place: page 12 }\n',
+        to: '    preload: 70 %\n',
+      },
+    ],
+  },
+  found: stressBeyond((use) => use > YIELD_CEILING && use <= 1),
+};

@@ -2,13 +2,19 @@
 
 import { compareStated } from '../../torque/index.ts';
 import { formatQuantity } from '../../units/index.ts';
-import { jointRule } from '../rule.ts';
+import type { Check } from '../check.ts';
+import { eachJoint } from '../rule.ts';
 import { computedBand } from './computed-band.ts';
 
-export const torqueFarOff = jointRule(
-  'TRQ003',
-  'At twice the torque the bolt yields; at half of it the joint opens in service.',
-  (plan) => {
+export const torqueFarOff: Check = {
+  code: 'TRQ003',
+  name: 'torque-far-off',
+  severity: 'error',
+  title: 'The stated torque is more than twice or less than half the computed one and no reason is given.',
+  why: 'At twice the torque the bolt yields; at half of it the joint opens in service.',
+  sources: ['common practice: twice or half is no matter of friction'],
+  example: { bad: [{ file: 'machines/pump.yaml', from: '    torque: 160 N·m\n', to: '    torque: «75 N·m»\n' }] },
+  found: eachJoint((plan) => {
     if (plan.origin !== 'stated' || plan.reason !== undefined) return undefined;
     const { verdict, likely } = compareStated(plan.target, plan.result);
     if (verdict !== 'far off') return undefined;
@@ -17,5 +23,5 @@ export const torqueFarOff = jointRule(
       message: `\`${plan.id}\` states ${formatQuantity(plan.target)}, far from the computed ${computedBand(plan)}`,
       hint: `${likely === undefined ? '' : `perhaps ${likely}: `}check thread, grade, condition and preload; if the maker wants it so, say why in \`reason\``,
     };
-  },
-);
+  }),
+};

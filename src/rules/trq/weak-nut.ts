@@ -2,12 +2,33 @@
 
 import { nutWeaker } from '../../fasteners/index.ts';
 import { formatDecimal } from '../../units/index.ts';
-import { jointRule } from '../rule.ts';
+import type { Check } from '../check.ts';
+import { eachJoint } from '../rule.ts';
 
-export const weakNut = jointRule(
-  'TRQ012',
-  'The threads of a weak nut strip while the wrench still turns, and nothing shows from outside.',
-  (plan) => {
+export const weakNut: Check = {
+  code: 'TRQ012',
+  name: 'weak-nut',
+  severity: 'error',
+  title: 'The nut is weaker than its bolt.',
+  why: 'The threads of a weak nut strip while the wrench still turns, and nothing shows from outside.',
+  sources: ['ISO 898-2:2012, Table 1: nuts for bolts of each class', 'ASTM A194 and A563: proof loads'],
+  example: {
+    bad: [
+      {
+        file: 'machines/pump.yaml',
+        from: '    socket: socket-24\n',
+        to: '    socket: socket-24\n    nut: «{ grade: "6" }»\n',
+      },
+    ],
+    good: [
+      {
+        file: 'machines/pump.yaml',
+        from: '    socket: socket-24\n',
+        to: '    socket: socket-24\n    nut: { grade: "8" }\n',
+      },
+    ],
+  },
+  found: eachJoint((plan) => {
     const { nut, grade, strength, thread } = plan;
     if (nut === undefined) return undefined;
     const { weaker, sentence } = nutWeaker({ nut: nut.grade, nutStrength: nut.strength, grade, strength, thread });
@@ -23,5 +44,5 @@ export const weakNut = jointRule(
         : `the nut ${nut.grade.id} of \`${plan.id}\` holds ${kn(nut.strength.proofLoadN)}, and the preload may reach ${kn(highestN)}`,
       hint: carries ? `${sentence}; where the weaker nut is meant, say why in \`nut: { reason: ... }\`` : sentence,
     };
-  },
-);
+  }),
+};

@@ -3,13 +3,27 @@
 import type { JointPlan, Tool } from '../../resolve/index.ts';
 import { wrenchFits } from '../../torque/index.ts';
 import { formatLimit, formatQuantity, type Limit } from '../../units/index.ts';
-import { isSuspect, jointRule } from '../rule.ts';
+import type { Check } from '../check.ts';
+import { eachJoint, isSuspect, lookUp } from '../rule.ts';
 
-export const wrenchRange = jointRule(
-  'TRQ005',
-  'The wrench cannot be set to it, so the mechanic guesses or takes another one that nobody checked.',
-  (plan, shop) => {
-    const range = torqueRange(shop.tools.find((t) => t.id === plan.wrench));
+export const wrenchRange: Check = {
+  code: 'TRQ005',
+  name: 'wrench-range',
+  severity: 'error',
+  title: 'A round lies outside the marked range of the torque wrench.',
+  why: 'The wrench cannot be set to it, so the mechanic guesses or takes another one that nobody checked.',
+  sources: ['ISO 6789-1:2017, 5.1.3: a wrench is calibrated from its lowest to its highest marking (read second-hand)'],
+  example: {
+    bad: [
+      {
+        file: 'machines/pump.yaml',
+        from: '    rounds: [30 %, 70 %, 100 %]\n    circular_passes: 1\n    wrench: wrench-40-200\n',
+        to: '    rounds: [20 %, 60 %, 100 %]\n    circular_passes: 1\n    wrench: «wrench-40-200»\n',
+      },
+    ],
+  },
+  found: eachJoint((plan, shop) => {
+    const range = torqueRange(lookUp(shop).tool(plan.wrench));
     if (range === undefined || isSuspect(plan)) return undefined;
     for (const round of plan.rounds) {
       const fit = wrenchFits(round.setting.si, range);
@@ -25,8 +39,8 @@ export const wrenchRange = jointRule(
       };
     }
     return undefined;
-  },
-);
+  }),
+};
 
 /** Says why the setting is not the torque at the bolt. */
 function corrected({ adapter, runDown }: JointPlan): string {

@@ -1,0 +1,59 @@
+/** One procedure with everything that it stands on, cut out of a shop: what slips and random edits are tried on. */
+
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import { collector } from '../../src/diagnostics/index.ts';
+import { type Compiled, compileFiles } from '../../src/pipeline/index.ts';
+import { CATALOGUE } from '../../src/rules/index.ts';
+import { readFiles, readMemory } from '../../src/source/index.ts';
+
+/** Files by their path within the shop folder. */
+export type ShopFiles = Readonly<Record<string, string>>;
+
+export const DEMO_FOLDER = path.resolve(import.meta.dirname, '..', '..', 'content');
+
+export function demoFiles(): ShopFiles {
+  const { report } = collector(CATALOGUE);
+  return Object.fromEntries(
+    readFiles(DEMO_FOLDER, 'content', report).map((f) => [
+      f.relative,
+      readFileSync(path.join(DEMO_FOLDER, f.relative), 'utf8'),
+    ]),
+  );
+}
+
+/** Procedure files of a shop, sorted. */
+export function procedureFiles(files: ShopFiles): readonly string[] {
+  return Object.keys(files)
+    .filter((f) => f.startsWith('procedures/'))
+    .sort();
+}
+
+/**
+ * The registers, the shared stages, the procedure and its machine. Binders and wanted torque tables shrink to what is
+ * left, so that only what concerns the procedure is computed.
+ */
+export function subShop(files: ShopFiles, procedure: string): ShopFiles {
+  const text = files[procedure] ?? '';
+  const doc = /^doc: (\S+)/m.exec(text)?.[1] ?? '';
+  const machine = /^machine: (\S+)/m.exec(text)?.[1] ?? '';
+  const kept = Object.entries(files).filter(
+    ([name]) =>
+      !/^(procedures|machines|tables)\//.test(name) || name === procedure || name === `machines/${machine}.yaml`,
+  );
+  return Object.fromEntries(
+    kept.map(([name, content]) => {
+      if (name === 'benches.yaml') return [name, content.replace(/binder: \[[^\]]*\]/g, `binder: [${doc}]`)];
+      if (name === 'shop.yaml') return [name, content.replace(/^tables:\n(?: {2}.*\n)+/m, '')];
+      return [name, content];
+    }),
+  );
+}
+
+/** Compiles from memory; the folder is called `content` in diagnostics. */
+export function compileMemory(files: ShopFiles): Compiled {
+  const list = Object.entries(files)
+    .map(([relative, content]) => ({ relative, content }))
+    .sort((a, b) => (a.relative < b.relative ? -1 : 1));
+  return compileFiles((report) => readMemory(list, {}, 'content', report), 'content', { cards: 'suspect' });
+}

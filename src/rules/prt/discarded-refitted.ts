@@ -1,0 +1,42 @@
+/** A part that was thrown away goes back. */
+
+import type { Check } from '../check.ts';
+import { CONSERVATION, eachLifeFault, listedPart, placeOfMove } from './life-check.ts';
+
+export const discardedRefitted: Check = {
+  code: 'PRT004',
+  name: 'discarded-refitted',
+  severity: 'error',
+  title: 'A part that the card throws away is put back: its words say so, or there is no new one to be had.',
+  why: 'The mechanic looks for the part in the scrap bin, and the machine runs on a gasket that has been pressed before.',
+  sources: [CONSERVATION],
+  example: {
+    bad: [
+      {
+        file: 'procedures/mw-1.yaml',
+        from: `      - do: Lay on the new <part:gasket>.
+        fit: [gasket, cover]
+`,
+        to: `      - do: Lay the old <part:gasket> back on the flange.
+        fit: [«gasket», cover]
+`,
+      },
+    ],
+  },
+  found: eachLifeFault('discarded refitted', ({ life, move, earlier }) => {
+    const { id } = life;
+    return {
+      range: placeOfMove(move),
+      message: life.supplied
+        ? `\`${id}\` is thrown away when it comes off, and the step puts the old one back`
+        : `\`${id}\` is thrown away when it comes off, and has neither part number nor kit from which a new one could come`,
+      related: [
+        ...(earlier === undefined ? [] : [{ range: placeOfMove(earlier), message: 'thrown away here' }]),
+        ...(life.supplied ? [] : [listedPart(life.part)]),
+      ],
+      hint: life.supplied
+        ? `say \`the new <part:${id}>\`, or give it the fate \`inspect\` or \`reuse\` where it comes off`
+        : `give the part its \`number\` or \`kit\` in the parts list, or the fate \`inspect\` or \`reuse\` where it comes off`,
+    };
+  }),
+};
