@@ -22,7 +22,8 @@ export function builtSite(folder: string): Built {
 /** Visible text of a page, roughly: tags become nothing, so that what touches on the page touches here. */
 export function textOf(html: string): string {
   return html
-    .replace(/<(style|script|title|desc)[\s>][\s\S]*?<\/\1>/gu, '')
+    // A content file is shown as it was typed.
+    .replace(/<(style|script|title|desc|pre)[\s>][\s\S]*?<\/\1>/gu, '')
     .replace(
       /<\/?(?:p|div|li|td|th|tr|dd|dt|h[1-6]|section|text|br|label|small|ul|ol|summary|span class="unit")\b[^>]*>/gu,
       '\n',
