@@ -13,6 +13,10 @@ import { paintCard } from '../src/render/pdf/index.ts';
 import { CATALOGUE } from '../src/rules/index.ts';
 import { readFiles } from '../src/source/index.ts';
 import { measureCommand } from './bench/memory.ts';
+import { KINDS } from './bench/mutations/kinds.ts';
+import { MISTAKES_A_KIND, runnerOf, seedOf } from './bench/mutations/run.ts';
+import { mistakesInWords, mistakesTable } from './bench/mutations/table.ts';
+import { demoFiles } from './bench/sub-shop.ts';
 import { writeSyntheticShop } from './bench/synthetic-shop.ts';
 import { CHROMIUM_LAUNCH } from './lib/chromium.ts';
 import { runCommand } from './lib/faults.ts';
@@ -28,7 +32,12 @@ const ms = (value: number): string => `${value < 10 ? value.toFixed(1) : value.t
 await runCommand(async () => {
   const options = readOptions('bench', 'Measures speed and memory on synthetic shops.', {
     procedures: { type: 'string', help: 'size of the large shop; default 1000' },
+    mutations: { type: 'boolean', help: 'only the mistakes made on purpose in the demo, and who catches them' },
   });
+  if (options['mutations'] === true) {
+    mistakes();
+    return 0;
+  }
   const large = Number(options['procedures'] ?? 1000);
   const small = Math.max(10, Math.round(large / 10));
   const folder = mkdtempSync(path.join(tmpdir(), 'fettlebook-bench-'));
@@ -64,8 +73,18 @@ await runCommand(async () => {
   process.stdout.write(
     rows.map(([a, b, c]) => `| ${a.padEnd(width[0] ?? 0)} | ${b.padEnd(width[1] ?? 0)} | ${c} |\n`).join(''),
   );
+  mistakes();
   return 0;
 });
+
+/** Mistakes made on purpose in the demo shop: the table of DEVELOPERS.md. FETTLEBOOK_SEED chooses other places. */
+function mistakes(): void {
+  const started = performance.now();
+  const { run } = runnerOf(demoFiles(), seedOf(process.env['FETTLEBOOK_SEED']));
+  const tallies = KINDS.map((kind) => run(kind, MISTAKES_A_KIND));
+  const seconds = ((performance.now() - started) / 1000).toFixed(0);
+  process.stdout.write(`\n${mistakesTable(tallies)}\n${mistakesInWords(tallies)} (${seconds} s)\n`);
+}
 
 /** Check-only time beside the time that `yaml` takes to parse the same files, medians of three. */
 function checking(procedures: number, shop: string): void {

@@ -62,7 +62,7 @@ function inFull(words: CheckWords): string {
     ...said,
     '',
     'Right:',
-    ...(words.good.length === 0 ? ['  without it'] : words.good.flatMap(shown)),
+    ...(words.good.length === 0 ? ['  the same shop without this file'] : words.good.flatMap(shown)),
     '',
     ...words.sources.map((s, i) => `${i === 0 ? 'Sources: ' : '         '}${s}`),
     '',

@@ -37,7 +37,8 @@ export function readCommand(
 ): { readonly options: OptionValues; readonly words: readonly string[] } {
   const argv = process.argv.slice(2);
   if (argv.includes('--help')) {
-    const width = Math.max(...Object.keys(specs).map((k) => k.length)) + 8;
+    const names = Object.keys(specs).map((k) => k.length);
+    const width = Math.max((positional?.name.length ?? 0) - 4, ...names) + 8;
     const lines = Object.entries(specs).map(
       ([k, s]) => `  ${`--${k}${s.type === 'string' ? ' …' : ''}`.padEnd(width)}${s.help}`,
     );

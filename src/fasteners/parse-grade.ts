@@ -28,7 +28,7 @@ export function parseGrade(text: string): Parsed<Grade> {
   const near = bare === undefined ? ids(nearestWords(folded, [...BY_ALIAS.keys()])) : [bare.id];
   const hint =
     near.length > 0
-      ? `did you mean ${near.map((id) => `\`${id}\``).join(' or ')}?`
+      ? `did you mean ${near.map((id) => `\`${id}\``).join(' or ')}? the mark on the part says which`
       : 'known: ISO 898-1 (`8.8`), ISO 3506-1 (`A2-70`), SAE J429 (`SAE 5`), `ASTM A193 B7` and its like, A320, A449, A574, F593';
   return { ok: false, problem: `\`${text}\` is not a property class or grade known here`, hint };
 }

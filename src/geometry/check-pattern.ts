@@ -57,7 +57,9 @@ function crowdedLine(p: Pattern, a: Hole, b: Hole, apart: number, holeDiameterMm
   return {
     problem: `${line.name} is too small for ${line.count} holes: they lie ${formatDecimal(apart, 2)} mm apart`,
     hint:
-      holeDiameterMm > 0 ? `holes of ${holeDiameterMm} mm would overlap` : `give a larger ${line.what} or fewer holes`,
+      holeDiameterMm > 0
+        ? `holes of ${holeDiameterMm} mm would overlap: compare ${line.what} and count with the drawing`
+        : `give a larger ${line.what} or fewer holes`,
   };
 }
 

@@ -71,7 +71,7 @@ function reportIssue(shape: z.ZodType, root: Node, issue: Issue, path: readonly 
       }
       if (/^Limit with unit/.test(descriptionOf(owner) ?? '') && typeof found === 'number') {
         report('FLD006', node.range, `${asWritten(path, found)} is neither a range nor has a unit`, {
-          hint: `write \`at most ${found} mm\`, \`at least ${found} mm\` or \`0 to ${found} mm\`, with its unit`,
+          hint: `write it as its source has it, with its unit: \`at most ${found} …\`, \`at least ${found} …\` or \`… to ${found} …\``,
         });
         return;
       }
@@ -97,7 +97,7 @@ function reportIssue(shape: z.ZodType, root: Node, issue: Issue, path: readonly 
     }
     case 'invalid_key': {
       const range = entryOf(nodeAt(root, path.slice(0, -1)), key)?.keyRange ?? node.range;
-      report('FLD007', range, `\`${key}\` cannot serve as an id`, { hint: idHint(undefined) });
+      report('FLD007', range, `\`${key}\` cannot serve as an id`, { hint: idHint(undefined, key) });
       return;
     }
     default: {
@@ -125,10 +125,15 @@ function reportMissing(root: Node, path: readonly PropertyKey[], owner: readonly
 }
 
 /** description: `Person, from people.yaml: lower-case letters, digits and hyphens`. */
-function idHint(description: string | undefined): string {
+function idHint(description: string | undefined, found: string): string {
   const of = description === undefined || /^Identifier/.test(description) ? '' : description.split(':')[0];
-  const rule = 'lower-case letters, digits and single hyphens, at most 48 characters, such as `socket-24`';
-  return of === '' || of === undefined ? `use ${rule}` : `write the id of a ${lowered(of)}: ${rule}`;
+  const rule = 'lower-case letters, digits and single hyphens, at most 48 characters';
+  const example = found
+    .toLowerCase()
+    .replaceAll(/[^a-z0-9]+/g, '-')
+    .replaceAll(/^-|-$/g, '');
+  const such = example === '' || example.length > 48 ? '' : `, such as \`${example}\``;
+  return of === '' || of === undefined ? `use ${rule}${such}` : `write the id of a ${lowered(of)}: ${rule}${such}`;
 }
 
 function patternFault(
@@ -141,14 +146,16 @@ function patternFault(
   const shown = found.length > 60 ? `${found.slice(0, 57)}...` : found;
   if (issue.code === 'invalid_format' && issue.format === 'regex') {
     const pattern = issue.pattern ?? '';
-    if (pattern === String(ID_PATTERN)) return ['FLD007', `\`${shown}\` cannot serve as an id`, idHint(description)];
+    if (pattern === String(ID_PATTERN))
+      return ['FLD007', `\`${shown}\` cannot serve as an id`, idHint(description, found)];
     if (pattern === String(DOC_PATTERN))
       return [
         'FLD007',
         `\`${shown}\` is not a document number`,
         'use capitals, digits and single hyphens, such as `OF-204`',
       ];
-    if (pattern === String(DATE_PATTERN)) return ['FLD008', `\`${shown}\` is not a date`, 'write it as YYYY-MM-DD'];
+    if (pattern === String(DATE_PATTERN))
+      return ['FLD008', `\`${shown}\` is not a date`, 'write it as YYYY-MM-DD: year, month, day'];
     if (pattern === String(REVISION_PATTERN))
       return ['FLD007', `\`${shown}\` is not a revision`, 'use one to three capitals or digits, such as `B`'];
     return ['FLD004', `\`${shown}\` does not fit ${place}`, wantedForm];
@@ -230,14 +237,14 @@ function asWritten(path: readonly PropertyKey[], found: number): string {
   return typeof last === 'number' ? `\`${found}\` in \`${String(path.at(-2))}\`` : `\`${String(last)}: ${found}\``;
 }
 
-/** `write it as a map (card format) with keys such as `format``. */
+/** `write it as a group of keys (card format) such as `format``. */
 function writtenAs(expected: string, shapes: readonly z.ZodType[]): string {
   const keys = expected === 'object' ? knownKeys(shapes).slice(0, 4) : [];
   const description = descriptionOf(shapes);
   return [
     `write it as ${wanted(expected)}`,
     description === undefined ? '' : ` (${lowered(description)})`,
-    keys.length === 0 ? '' : ` with keys such as ${keys.map((k) => `\`${k}\``).join(', ')}`,
+    keys.length === 0 ? '' : ` such as ${keys.map((k) => `\`${k}\``).join(', ')}`,
   ].join('');
 }
 
@@ -248,7 +255,7 @@ function formOf(shapes: readonly z.ZodType[]): string {
   const values = shapes.flatMap((s) => (s instanceof z.ZodEnum ? s.options : [])).map((v) => `\`${v}\``);
   if (values.length > 0) return `, one of: ${values.join(', ')}`;
   const keys = knownKeys(shapes).map((k) => `\`${k}\``);
-  if (keys.length > 0) return `, a map with keys such as ${keys.slice(0, 4).join(', ')}`;
+  if (keys.length > 0) return `, a group of keys such as ${keys.slice(0, 4).join(', ')}`;
   const kinds = new Set(shapes.map((s) => wanted(s.def.type)));
   return kinds.size === 0 ? '' : ` (${[...kinds].join(' or ')})`;
 }
@@ -268,7 +275,7 @@ function describe(path: readonly PropertyKey[]): string {
 }
 
 function kindOf(value: unknown): string {
-  if (value === 'map') return 'a map';
+  if (value === 'map') return 'a group of keys';
   if (value === 'sequence') return 'a list';
   if (value === null) return 'empty';
   return typeof value === 'string'
@@ -285,8 +292,8 @@ function wanted(expected: string): string {
     string: 'text',
     number: 'a number',
     int: 'a whole number',
-    object: 'a map',
-    record: 'a map',
+    object: 'a group of keys',
+    record: 'a group of keys',
     array: 'a list',
     tuple: 'a list',
     boolean: '`true` or `false`',

@@ -22,10 +22,10 @@ const KINDS: readonly (readonly [description: RegExp, ...dimensions: Dimension[]
 /** So many units of each kind are named. */
 const MOST = 4;
 
-/** `say which: `160 N·m`, `160 lbf·ft``. description: of the field, as the shapes have it. */
+/** `write the unit that the source gives: `160 N·m`, `160 lbf·ft``. description: of the field, as the shapes have it. */
 export function unitHint(value: number, description: string): string {
   const [, ...dimensions] = KINDS.find(([pattern]) => pattern.test(description)) ?? [undefined, 'length' as const];
   const units = dimensions.flatMap((d) => unitSymbols(d).slice(0, MOST));
   if (!Number.isFinite(value)) return `write a number and its unit, such as \`12 ${units[0] ?? ''}\``;
-  return `say which: ${units.map((u) => `\`${value} ${u}\``).join(', ')}`;
+  return `write the unit that the source gives: ${units.map((u) => `\`${value} ${u}\``).join(', ')}`;
 }

@@ -5,7 +5,7 @@ import { type CardLayout, layoutCard, layoutCards, needsLayout } from '../layout
 import { loadFaces } from '../layout/type/index.ts';
 import { readContent } from '../model/index.ts';
 import { type CheckedShop, type ResolvedShop, resolveShop } from '../resolve/index.ts';
-import { type AcceptedWarning, applyAcceptances, CATALOGUE, CHECKS } from '../rules/index.ts';
+import { type AcceptedWarning, applyAcceptances, CATALOGUE, CHECKS, runChecks } from '../rules/index.ts';
 import { readFiles, type SourceFile } from '../source/index.ts';
 
 export interface CompileOptions {
@@ -59,10 +59,7 @@ export function compileFiles(
   onStage?.('resolve', content.procedures.entries.size);
   const resolved = resolveShop(content, report);
   onStage?.('check', CHECKS.length);
-  for (const { code, found } of CHECKS) {
-    if (typeof found === 'function')
-      found(resolved, (range, message, details) => report(code, range, message, details));
-  }
+  runChecks(resolved, report);
   let cards: readonly CardLayout[] = [];
   // Cards of a shop with errors would be laid out from half-resolved steps; their faults would only be echoes.
   if (!hasErrors(list())) {

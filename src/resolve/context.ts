@@ -51,7 +51,7 @@ export function lookUp<T>(
       label,
       hint:
         didYouMean(id, register.entries.keys()) ??
-        `use it as a ${elsewhere}, or name a ${kind} of \`${register.file}\``,
+        `use it as a ${elsewhere} (\`<${elsewhere}:${id}>\` or \`${elsewhere === 'tool' ? 'with' : 'use'}: [${id}]\`), or name a ${kind} of \`${register.file}\``,
     });
     return undefined;
   }

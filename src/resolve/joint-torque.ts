@@ -50,7 +50,7 @@ export function readTorqueValues(
   const rounds = roundsAt === undefined ? USUAL_ROUNDS : items(roundsAt).map((r) => readRound(context, r));
   if (v.torque !== undefined && v.source === undefined) {
     report('TRQ010', rangeOf(at, 'torque'), `the torque \`${v.torque}\` does not say where it comes from`, {
-      hint: 'add `source:` with document, edition and place, or leave the torque out to have it computed',
+      hint: 'add `source: { document: …, edition: …, place: … }` as you read it, or leave the torque out to have it computed',
     });
   }
   const read = rounds.filter((r) => r !== undefined);
@@ -145,6 +145,7 @@ export function planTightening(
   if (typeof planned !== 'string') return { ...planned, preloadShare, ...defined({ runDown, adapter }) };
   context.report('TRQ008', rangeOf(at, 'rounds'), planned, {
     hint: 'write them rising, the last one `100 %` or the torque itself; further passes are `circular_passes`',
+    ...(stated === undefined ? {} : { related: [{ range: rangeOf(at, 'torque'), message: 'torque of the joint' }] }),
   });
   return undefined;
 }

@@ -22,16 +22,22 @@ export function checkCount(
 ): void {
   const stated = part.value.quantity;
   if (stated === undefined) return;
-  for (const choices of all) {
-    if (!holdsFor(part.value.only, choices)) continue;
+  const having = all.filter((choices) => holdsFor(part.value.only, choices));
+  const faults = new Map<string, { readonly fasteners: ReturnType<typeof fastenedBy>; readonly labels: string[] }>();
+  for (const choices of having) {
     const fasteners = fastenedBy(part.key, joints, choices);
-    const sum = fasteners.reduce((n, f) => n + f.count, 0);
-    if (fasteners.length === 0 || stated === sum) continue;
-    const variant = all.length > 1 ? ` (${variantLabel(choices)})` : '';
+    if (fasteners.length === 0 || stated === countOf(fasteners)) continue;
+    const key = fasteners.map((f) => `${f.joint.key} ${f.count}`).join();
+    const known = faults.get(key);
+    if (known === undefined) faults.set(key, { fasteners, labels: [variantLabel(choices)] });
+    else known.labels.push(variantLabel(choices));
+  }
+  for (const { fasteners, labels } of faults.values()) {
+    const variants = labels.length === having.length ? '' : ` (${labels.join(', ')})`;
     report(
       'PRT001',
       field(part, 'quantity').node.range,
-      `the parts list has ${stated} of \`${part.key}\`, and its joints need ${sum}${variant}`,
+      `the parts list has ${stated} of \`${part.key}\`, and its joints need ${countOf(fasteners)}${variants}`,
       {
         related: fasteners.map((f) => ({
           range: field(f.joint, 'pattern').node.range,
@@ -41,6 +47,10 @@ export function checkCount(
       },
     );
   }
+}
+
+function countOf(fasteners: ReturnType<typeof fastenedBy>): number {
+  return fasteners.reduce((n, f) => n + f.count, 0);
 }
 
 /** What the parts list says of a fastener, as printed; undefined where it says nothing or cannot be read. */

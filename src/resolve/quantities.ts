@@ -63,8 +63,8 @@ export function checkDate(report: Report, at: At<string>): void {
     report('FLD008', at.node.range, `\`${at.value}\` is not a day of the calendar`, {
       hint:
         month < 1 || month > 12
-          ? 'months run from 01 to 12'
-          : `the days of that month run from 01 to ${lastDay(year, month)}`,
+          ? 'look the date up where it was read: months run from 01 to 12, and stand before the day'
+          : `look the date up where it was read: the days of that month run from 01 to ${lastDay(year, month)}`,
     });
   }
 }

@@ -81,6 +81,15 @@ export function resolveTools(content: Content, report: Report): Map<string, Tool
     const due = optional(at, 'calibration_due');
     if (due !== undefined) checkDate(report, due);
     const step = readQuantity(report, optional(at, 'step'), MEASURED);
+    const range = readLimit(report, optional(at, 'range'), MEASURED);
+    const end = range?.max ?? range?.min;
+    if (step !== undefined && end !== undefined && step.dimension !== end.dimension)
+      report(
+        'FLD005',
+        field(at, 'step').node.range,
+        `\`${id}\` reads in steps of \`${v.step ?? ''}\`, and its range is \`${v.range ?? ''}\`: another quantity`,
+        { hint: `write the \`step\` in the unit of the range, such as ${end.unit}` },
+      );
     out.set(id, {
       id,
       name: joinUnits(v.name),
@@ -93,7 +102,7 @@ export function resolveTools(content: Content, report: Report): Map<string, Tool
         fixedAt: fixedAt(content, at, report),
         size: readQuantity(report, optional(at, 'size'), 'length'),
         drive: readQuantity(report, optional(at, 'drive'), 'length'),
-        range: readLimit(report, optional(at, 'range'), MEASURED),
+        range,
         step: step === undefined ? undefined : { text: formatQuantity(step), si: step.si },
         lever: readQuantity(report, optional(at, 'lever'), 'length'),
         outside: readQuantity(report, optional(at, 'outside'), 'length'),

@@ -1,7 +1,7 @@
 /** What a check is: one file that holds its code, its words for the author, an example, and how it is found. */
 
 import type { Code, DiagnosticDetails, Range, Severity } from '../diagnostics/index.ts';
-import type { ResolvedShop } from '../resolve/index.ts';
+import type { Document, ResolvedShop } from '../resolve/index.ts';
 import type { Example } from './example/example.ts';
 
 /** Reports one fault of the check at hand. */
@@ -24,7 +24,16 @@ export interface Check {
   readonly found: 'reading files' | 'reading values' | 'resolving' | 'laying out cards' | 'comparing acceptances' | Run;
 }
 
-export type Run = (shop: ResolvedShop, tell: Tell) => void;
+/** Runs over the whole shop. */
+export interface Run {
+  (shop: ResolvedShop, tell: Tell): void;
+  /**
+   * The same in parts: one procedure at a time, after `ofShop`, if there is one. Checks made of parts go over the shop
+   * together, so that what one of them has worked out about a card is at hand for the next.
+   */
+  readonly ofDocument?: (shop: ResolvedShop, document: Document, tell: Tell) => void;
+  readonly ofShop?: (shop: ResolvedShop, tell: Tell) => void;
+}
 
 /** One fault as the helpers for joints and variants collect it. */
 export interface Fault extends DiagnosticDetails {

@@ -2,7 +2,7 @@
 
 import type { Document, JointPlan, Machine, ResolvedShop, Stage, Step, Variant } from '../resolve/index.ts';
 import { compareStated } from '../torque/index.ts';
-import type { Fault, Run } from './check.ts';
+import type { Fault, Run, Tell } from './check.ts';
 
 /**
  * A check that looks at one joint at a time. Forms of a joint that share a fault are reported once, with their variants
@@ -39,6 +39,25 @@ export interface Scene {
   readonly steps: readonly Step[];
   /** Stage of each step, by the step's number less one. */
   readonly stages: readonly Stage[];
+  /** What `onceACard` has worked out. */
+  readonly kept: unknown[];
+}
+
+/** A check that looks at one procedure at a time. */
+export function eachDocument(ofDocument: NonNullable<Run['ofDocument']>): Run {
+  const ofAll = (shop: ResolvedShop, tell: Tell): void => {
+    for (const document of shop.documents) ofDocument(shop, document, tell);
+  };
+  return Object.assign(ofAll, { ofDocument });
+}
+
+/** A check of two parts: one of the shop, and one of each procedure. */
+export function both(ofShop: NonNullable<Run['ofShop']>, { ofDocument }: ReturnType<typeof eachDocument>): Run {
+  const ofAll = (shop: ResolvedShop, tell: Tell): void => {
+    ofShop(shop, tell);
+    for (const document of shop.documents) ofDocument?.(shop, document, tell);
+  };
+  return Object.assign(ofAll, { ofShop, ...(ofDocument === undefined ? {} : { ofDocument }) });
 }
 
 /**
@@ -46,45 +65,62 @@ export interface Scene {
  * names their variants. Faults of a shared stage carry the label that says who uses it.
  */
 export function eachVariant(find: (scene: Scene) => Iterable<Fault>): Run {
-  return (shop, tell) => {
-    for (const document of shop.documents) {
-      const faults = new Map<string, { fault: Fault; labels: string[] }>();
-      for (const scene of scenesOf(shop, document)) {
-        for (const fault of find(scene)) {
-          const key = `${fault.range.file} ${fault.range.start} ${fault.message}`;
-          const known = faults.get(key);
-          if (known === undefined) faults.set(key, { fault, labels: [scene.variant.label] });
-          else if (!known.labels.includes(scene.variant.label)) known.labels.push(scene.variant.label);
-        }
-      }
-      for (const { fault, labels } of faults.values()) {
-        const which = labels.length === document.variants.length ? '' : ` (${labels.join('; ')})`;
-        tell(fault.range, `${fault.message}${which}`, fault);
-      }
-    }
-  };
+  return eachCard((scene, add) => {
+    for (const fault of find(scene)) add(fault);
+  });
 }
 
-/** A check that looks at each step by itself. */
-export function eachStep(find: (step: Step, scene: Scene) => Iterable<Fault> | Fault | undefined): Run {
-  return eachVariant(function* (scene) {
+/** A check that looks at each step by itself. concerns: says at a glance which ones; most steps of a card are none. */
+export function eachStep(
+  find: (step: Step, scene: Scene) => Iterable<Fault> | Fault | undefined,
+  concerns?: (step: Step) => boolean,
+): Run {
+  return eachCard((scene, add) => {
     for (const step of scene.steps) {
+      if (concerns?.(step) === false) continue;
       const found = find(step, scene);
       if (found === undefined) continue;
       const faults = 'message' in found ? [found] : found;
-      for (const fault of faults) yield step.label === undefined ? fault : { label: step.label, ...fault };
+      for (const fault of faults) add(step.label === undefined ? fault : { label: step.label, ...fault });
     }
   });
 }
 
-const scenes = new WeakMap<Document, readonly Scene[]>();
+type Grouped = Map<string, { readonly fault: Fault; readonly labels: string[] }>;
+
+/** Most cards have no fault, and then nothing is gathered. */
+function eachCard(find: (scene: Scene, add: (fault: Fault) => void) => void): Run {
+  return eachDocument((shop, document, tell) => {
+    let faults: Grouped | undefined;
+    for (const scene of scenesOf(shop, document)) {
+      find(scene, (fault) => {
+        faults ??= new Map();
+        group(faults, fault, scene.variant.label);
+      });
+    }
+    if (faults === undefined) return;
+    for (const { fault, labels } of faults.values()) {
+      const which = labels.length === document.variants.length ? '' : ` (${labels.join('; ')})`;
+      tell(fault.range, `${fault.message}${which}`, fault);
+    }
+  });
+}
+
+function group(faults: Grouped, fault: Fault, label: string): void {
+  const key = `${fault.range.file} ${fault.range.start} ${fault.message}`;
+  const known = faults.get(key);
+  if (known === undefined) faults.set(key, { fault, labels: [label] });
+  else if (!known.labels.includes(label)) known.labels.push(label);
+}
+
+/** The procedure looked at last: its cards are forgotten with the next one. */
+let last: { readonly shop: ResolvedShop; readonly document: Document; readonly scenes: readonly Scene[] } | undefined;
 
 /** Every check walks the same cards: what they share is gathered once. */
 function scenesOf(shop: ResolvedShop, document: Document): readonly Scene[] {
-  const known = scenes.get(document);
-  if (known !== undefined && known[0]?.shop === shop) return known;
+  if (last?.document === document && last.shop === shop) return last.scenes;
   const machine = lookUp(shop).machine(document.machine);
-  const made = document.variants.map((variant): Scene => {
+  const scenes = document.variants.map((variant): Scene => {
     const stages: Stage[] = [];
     const steps: Step[] = [];
     for (const stage of variant.stages) {
@@ -93,10 +129,24 @@ function scenesOf(shop: ResolvedShop, document: Document): readonly Scene[] {
         steps.push(step);
       }
     }
-    return { shop, document, variant, machine, steps, stages };
+    return { shop, document, variant, machine, steps, stages, kept: [] };
   });
-  scenes.set(document, made);
-  return made;
+  last = { shop, document, scenes };
+  return scenes;
+}
+
+let slots = 0;
+
+/** What several checks want to know of a card: worked out for the first that asks, and kept as long as the card. */
+export function onceACard<T extends object>(make: (scene: Scene) => T): (scene: Scene) => T {
+  const slot = slots++;
+  return (scene) => {
+    const known = scene.kept[slot] as T | undefined;
+    if (known !== undefined) return known;
+    const made = make(scene);
+    scene.kept[slot] = made;
+    return made;
+  };
 }
 
 export interface LookUp {

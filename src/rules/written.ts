@@ -27,6 +27,9 @@ export interface Written {
 /** `N·m (100`, `bar / 87`; not `5/8`. */
 const DOUBLED = /[^\d\s]\s*[([/=≈]\s*(?:about\s|approx\.?\s|[=≈~])?\s*\d/u;
 
+/** Few texts hold any of these signs. */
+const BETWEEN = /[([/=≈]/;
+
 const gathered = new WeakMap<ResolvedShop, Written>();
 
 /** Gathered in one walk a shop, register after register, in the order of the files. */
@@ -38,7 +41,7 @@ export function writtenIn(shop: ResolvedShop): Written {
   const walk = (node: Node): void => {
     if (node.kind === 'scalar') {
       const { value, range } = node;
-      if (typeof value === 'string' && DOUBLED.test(value)) doubled.push({ value, range });
+      if (typeof value === 'string' && BETWEEN.test(value) && DOUBLED.test(value)) doubled.push({ value, range });
       return;
     }
     if (node.kind === 'sequence') {

@@ -52,7 +52,9 @@ export function plain(node: Node): unknown {
 const OWN = { enumerable: true, configurable: true, writable: true };
 
 export function entryOf(node: Node, key: string): MapEntry | undefined {
-  return node.kind === 'map' ? node.entries.find((e) => e.key === key) : undefined;
+  if (node.kind !== 'map') return undefined;
+  for (const entry of node.entries) if (entry.key === key) return entry;
+  return undefined;
 }
 
 /** The node at `path`, or the deepest one on the way to it. */

@@ -131,7 +131,7 @@ export function parseFully(source: SourceFile, report: Report): Node | undefined
       const keyRange = at(keyNode.range[0], keyNode.range[1]);
       const first = seen.get(key);
       if (first !== undefined) {
-        report('SRC009', keyRange, `the key \`${key}\` stands twice in this map`, {
+        report('SRC009', keyRange, `the key \`${key}\` stands twice in this entry`, {
           related: [{ range: first, message: `\`${key}\` first stands here` }],
           hint: 'keep one of them',
         });
@@ -189,6 +189,8 @@ function nestingOf(text: string): number | undefined {
   return undefined;
 }
 
+const UNCLOSED = /^flow (sequence|map)/i;
+
 /** Faults that the parser names in its own language, in that of an author. */
 const PLAIN_WORDS: Readonly<Record<string, string>> = {
   BLOCK_AS_IMPLICIT_KEY: 'a second `: ` stands in one line',
@@ -196,7 +198,9 @@ const PLAIN_WORDS: Readonly<Record<string, string>> = {
 };
 
 function explain(e: YAMLError): string {
-  const words = PLAIN_WORDS[e.code];
+  const opened = openedBy(e);
+  const words =
+    opened === undefined ? PLAIN_WORDS[e.code] : `what \`${opened.by}\` opens is not closed before this place`;
   if (words !== undefined) return `this is not well-formed YAML: ${words}`;
   const first = (e.message.split('\n')[0] ?? e.message)
     .replace('"quote', 'quote')
@@ -205,7 +209,15 @@ function explain(e: YAMLError): string {
   return `this is not well-formed YAML: ${first.charAt(0).toLowerCase()}${first.slice(1)}`;
 }
 
+/** The bracket that is open where the parser gives up, and the one that closes it. */
+function openedBy(e: YAMLError): { readonly by: string; readonly close: string } | undefined {
+  const kind = UNCLOSED.exec(e.message)?.[1];
+  return kind === undefined ? undefined : kind === 'map' ? { by: '{', close: '}' } : { by: '[', close: ']' };
+}
+
 function hintFor(e: YAMLError): string {
+  const opened = openedBy(e);
+  if (opened !== undefined) return `write \`${opened.close}\` where it ends, mostly on the line before`;
   switch (e.code) {
     case 'MISSING_CHAR':
       return 'a quote, bracket or comma is missing, often on the line before';

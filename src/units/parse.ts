@@ -61,7 +61,7 @@ export function parseQuantity<D extends Dimension>(text: string, dimension: D | 
     return {
       ok: false,
       problem: `\`${text}\` has no unit`,
-      hint: `say which: ${accepted.map((s) => `\`${trimmed} ${s}\``).join(', ')}`,
+      hint: `write the unit that the source gives: ${accepted.map((s) => `\`${trimmed} ${s}\``).join(', ')}`,
     };
   }
   for (const d of wanted) {
@@ -139,7 +139,11 @@ export function parseLimit<D extends Dimension>(text: string, dimension: D | rea
   if (!low.ok) return low;
   if (low.value.unit !== high.value.unit) return mixedUnits(text);
   if (low.value.si > high.value.si) {
-    return { ok: false, problem: `\`${text}\` runs backwards`, hint: 'write the smaller value first' };
+    return {
+      ok: false,
+      problem: `\`${text}\` runs backwards`,
+      hint: 'compare both values with the source; the smaller one stands first',
+    };
   }
   return { ok: true, value: { min: low.value, max: high.value } };
 }

@@ -43,6 +43,7 @@ export const UNITS: readonly Unit[] = [
   unit('length', 'in', INCH, ['inch', '"', '″']),
   unit('length', 'ft', 12 * INCH),
   unit('area', 'mm²', 1e-6, ['mm2']),
+  unit('area', 'm²', 1, ['m2']),
   unit('area', 'cm²', 1e-4, ['cm2']),
   unit('area', 'in²', INCH ** 2, ['in2']),
   unit('angle', '°', Math.PI / 180, ['deg', 'degree', 'degrees']),

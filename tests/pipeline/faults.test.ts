@@ -96,7 +96,7 @@ const SLIPS: readonly Slip[] = [
         `${t.replace('range: 40 to 200 N·m', 'range: 10 to 100 N·m')}wrench-big: { name: big wrench, kind: torque wrench, range: 40 to 220 N·m, step: 1 N·m, calibration_due: 2027-03-01 }\n`,
     },
     faults: [`TRQ005 shop/${MACHINE}:34:13`, 'REF017 shop/tools.yaml:7:1'],
-    hint: 'these cover every round: `wrench-big`',
+    hint: 'write one that covers every round: `wrench-big`',
   },
   {
     title: 'a wrench range that runs backwards is one fault, not one for each joint',
@@ -123,7 +123,7 @@ const SLIPS: readonly Slip[] = [
         'effective: 2026-01-01, approved: 2026-01-08, author: ben',
       ),
     },
-    faults: [`REV002 shop/${PROCEDURE}:11:5`, `REV003 shop/${PROCEDURE}:11:5`],
+    faults: [`REV002 shop/${PROCEDURE}:11:26`, `REV003 shop/${PROCEDURE}:11:83`],
   },
   {
     title: 'a missing register is one fault, and its ids are not reported one by one',

@@ -169,9 +169,9 @@ const TABLE_SLIPS: readonly Slip[] = [
 /** `CODE file:line:column message` of every fault of a slip, in order. */
 const FAULTS: Readonly<Record<string, readonly string[]>> = {
   'an unknown nut': ['FLD010 machines/pump.yaml:36:19 `11` is not a nut class or grade known here'],
-  'a nut weaker than its bolt': ['TRQ012 machines/pump.yaml:36:10 the nut 6 of `cover` is weaker than its bolt, 8.8'],
+  'a nut weaker than its bolt': ['TRQ012 machines/pump.yaml:36:10 the nut of `cover`, 6, is weaker than its bolt, 8.8'],
   'a thin nut': [
-    'TRQ012 machines/pump.yaml:36:10 the nut 04 of `cover` holds 59.5 kN, and the preload may reach 80.0 kN',
+    'TRQ012 machines/pump.yaml:36:10 the nut of `cover`, 04, holds 59.5 kN, and the preload may reach 80.0 kN',
   ],
   'a nut in a size that its standard has not': [
     'FLD010 machines/pump.yaml:36:19 a nut `SAE 5` is for inch threads and `M16` is a metric thread',
@@ -216,7 +216,7 @@ const FAULTS: Readonly<Record<string, readonly string[]>> = {
     'TRQ008 machines/pump.yaml:32:13 the round `50 N·m` does not rise over `100 N·m` before it',
   ],
   'a lubricant for another condition': [
-    'TRQ014 machines/pump.yaml:24:16 `cover` is reckoned machine oil on thread and under head, and `oil` gives molybdenum disulfide paste',
+    'TRQ014 machines/pump.yaml:24:16 the torque of `cover` is for machine oil on thread and under head (`oiled`), and `oil` gives molybdenum disulfide paste',
   ],
   'nut factors of a lubricant that do not rise': [
     'FLD006 consumables.yaml:1:74 the nut factors 0.2, 0.1 and 0.3 do not rise',

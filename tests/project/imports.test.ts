@@ -29,7 +29,17 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   'render/qr': [...RESOLVED, 'layout', 'render/svg'],
   'render/html': [...RESOLVED, 'layout', 'render/svg'],
   'render/search': [...RESOLVED, 'render/html'],
-  site: [...RESOLVED, 'lists', 'layout', 'rules', 'pipeline', 'render/svg', 'render/qr', 'render/html', 'render/search'],
+  site: [
+    ...RESOLVED,
+    'lists',
+    'layout',
+    'rules',
+    'pipeline',
+    'render/svg',
+    'render/qr',
+    'render/html',
+    'render/search',
+  ],
 };
 
 /** Only these read files; `resolve` hashes, and hashing is no reading. */

@@ -30,7 +30,7 @@ const ROWS: readonly Row[] = [
     MACHINE,
     'bench: pumps\n',
     'bench: pumps\nmanual: Pump manual, page 9\n',
-    'FLD003 `manual` is text, and a map is wanted',
+    'FLD003 `manual` is text, and a group of keys is wanted',
     /`document`, `edition`, `place`/,
   ],
   [
@@ -54,7 +54,7 @@ const ROWS: readonly Row[] = [
     'FLD004 serial range 49 to 99 overlaps 1 to 50',
     /one range only/,
   ],
-  ['shop.yaml', 'card: { format: A4 }', 'card: A4', 'FLD003 `card` is text, and a map is wanted', /`format`/],
+  ['shop.yaml', 'card: { format: A4 }', 'card: A4', 'FLD003 `card` is text, and a group of keys is wanted', /`format`/],
   [
     'shop.yaml',
     'card: { format: A4 }',
@@ -76,7 +76,7 @@ const ROWS: readonly Row[] = [
     'limit: 0.05 to 0.30 mm',
     'limit: 0.30',
     'FLD006 `limit: 0.3` is neither a range nor has a unit',
-    /`at most 0.3 mm`/,
+    /`at most 0.3 …`/,
   ],
   [PROCEDURE, 'at: [12, 3, 6, 9]', 'at: twelve', 'FLD003 `at` is text, and a list is wanted', /`\[twelve\]`/],
   [PROCEDURE, 'doc: MW-1', 'doc: ../MW-1', 'FLD007 `../MW-1` is not a document number', /capitals, digits/],

@@ -19,7 +19,7 @@ describe('REV004', () => {
   test('names those who may approve, without the author', () => {
     const cleo = put('people.yaml', 'ben: {', 'cleo: { name: Cleo Marsh, role: Shop lead, approves: [minor] }\nben: {');
     expect(told('REV004', cleo, put(PROCEDURE, REVISION, byAda(REVISION)))[0]?.hint).toMatch(
-      /^name one who may approve: `cleo`;/,
+      /^have it approved by one who may, and name that person: `cleo`;/,
     );
   });
 

@@ -199,7 +199,7 @@ describe('register', () => {
         to: 'serial: MW-FG-1, calibration_due: next spring',
       },
     ]);
-    expect(diagnostics.map((d) => d.code)).toEqual(['FLD004']);
+    expect(diagnostics.map((d) => d.code)).toEqual(['FLD008']);
   });
 
   const DUE: readonly (readonly [tool: string, due: string, found: string[]])[] = [

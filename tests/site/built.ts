@@ -21,20 +21,22 @@ export function builtSite(folder: string): Built {
 
 /** Visible text of a page, roughly: tags become nothing, so that what touches on the page touches here. */
 export function textOf(html: string): string {
-  return html
-    // A content file is shown as it was typed.
-    .replace(/<(style|script|title|desc|pre)[\s>][\s\S]*?<\/\1>/gu, '')
-    .replace(
-      /<\/?(?:p|div|li|td|th|tr|dd|dt|h[1-6]|section|text|br|label|small|ul|ol|summary|span class="unit")\b[^>]*>/gu,
-      '\n',
-    )
-    .replace(/<[^>]+>/gu, '')
-    .replaceAll('&lt;', '<')
-    .replaceAll('&gt;', '>')
-    .replaceAll('&quot;', '"')
-    .replaceAll('&#39;', "'")
-    .replaceAll('&nbsp;', '\u00a0')
-    .replaceAll('&amp;', '&');
+  return (
+    html
+      // A content file is shown as it was typed.
+      .replace(/<(style|script|title|desc|pre)[\s>][\s\S]*?<\/\1>/gu, '')
+      .replace(
+        /<\/?(?:p|div|li|td|th|tr|dd|dt|h[1-6]|section|text|br|label|small|ul|ol|summary|span class="unit")\b[^>]*>/gu,
+        '\n',
+      )
+      .replace(/<[^>]+>/gu, '')
+      .replaceAll('&lt;', '<')
+      .replaceAll('&gt;', '>')
+      .replaceAll('&quot;', '"')
+      .replaceAll('&#39;', "'")
+      .replaceAll('&nbsp;', '\u00a0')
+      .replaceAll('&amp;', '&')
+  );
 }
 
 /** Values of an attribute over the whole page. */

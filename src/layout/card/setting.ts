@@ -26,7 +26,9 @@ export function settingFor(faces: Faces, format: Format, range: Range, report: R
   const problems: TextProblems = {
     missing: (codePoint) => {
       const hex = codePoint.toString(16).toUpperCase().padStart(4, '0');
-      report('CRD002', range, `no card face has the character U+${hex}`, { hint: 'write it in other signs' });
+      report('CRD002', range, `no card face has the character \`${String.fromCodePoint(codePoint)}\`, U+${hex}`, {
+        hint: 'take it out, or say it in words',
+      });
     },
     tooWide: (word, width, place) => {
       const shown = word.length > 40 ? `${word.slice(0, 40)}...` : word;

@@ -35,7 +35,7 @@ export const closeSpacing: Check = {
     return {
       range: plan.ranges['pattern'] ?? plan.range,
       message: `neighbouring bolts of \`${plan.id}\` are ${mm(plan.chordMm)} apart, and ${mm(least.spacingIn * MM_PER_INCH)} is the least for flange bolts`,
-      hint: `${least.source}; check count and size of the pattern`,
+      hint: `check count, size and thread against the drawing; the least is from ${least.source}`,
     };
   }),
 };

@@ -29,7 +29,7 @@ export const socketClearance: Check = {
     return {
       range: plan.ranges['pattern'] ?? plan.range,
       message: `neighbouring bolts of \`${plan.id}\` are ${formatDecimal(plan.chordMm, 1)} mm apart, and the socket needs ${formatDecimal(need.betweenMm, 1)} mm`,
-      hint: `outside of the socket: ${plan.socketOutsideFrom}; check count and size of the pattern, measure the socket (\`outside\` in tools.yaml), or choose another head or tool`,
+      hint: `check count and size of the pattern, measure the socket and write its \`outside\` in tools.yaml, or choose another tool; now reckoned with: ${plan.socketOutsideFrom}`,
     };
   }),
 };

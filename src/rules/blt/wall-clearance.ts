@@ -26,7 +26,7 @@ export const wallClearance: Check = {
     return {
       range: plan.ranges['wall'] ?? plan.range,
       message: `the wall is ${formatDecimal(plan.wallMm, 1)} mm from the bolts of \`${plan.id}\`, and the socket needs ${formatDecimal(need.toWallMm, 1)} mm`,
-      hint: `outside of the socket: ${plan.socketOutsideFrom}; measure the socket (\`outside\` in tools.yaml), or use an adapter`,
+      hint: `check \`wall\`, measure the socket and write its \`outside\` in tools.yaml, or use an adapter; now reckoned with: ${plan.socketOutsideFrom}`,
     };
   }),
 };

@@ -35,7 +35,8 @@ export const cureNotWaited: Check = {
       },
     ],
   },
-  found: eachVariant(function* ({ shop, steps }) {
+  found: eachVariant(function* ({ shop, steps, variant }) {
+    if (!variant.consumables.some((c) => lookUp(shop).consumable(c.id)?.cure !== undefined)) return;
     for (const [i, step] of steps.entries()) {
       for (const { id } of usedIn(step)) {
         const consumable = lookUp(shop).consumable(id);

@@ -2,7 +2,7 @@
 
 import { type Consumable, type Part, placeOf, type Step } from '../../resolve/index.ts';
 import type { Check, Fault } from '../check.ts';
-import { eachStep, lookUp, type Scene } from '../rule.ts';
+import { eachVariant, lookUp, type Scene } from '../rule.ts';
 import { consumablePlace, refersTo } from '../tol/places.ts';
 import { textBehind, verdictOf } from './elastomers.ts';
 import { usedIn } from './uses.ts';
@@ -34,24 +34,28 @@ export const elastomerConflict: Check = {
       { file: 'procedures/mw-1.yaml', from: LAY, to: `${LAY}        use: [oil]\n` },
     ],
   },
-  found: eachStep(function* (step, scene) {
-    const used = usedIn(step);
-    if (used.length === 0) return;
-    const seals = touchedSeals(step, scene);
-    if (seals.length === 0) return;
-    for (const { id } of used) {
-      const consumable = lookUp(scene.shop).consumable(id);
-      if (consumable === undefined || staysOnThread(step, id)) continue;
-      const harmed = new Map<string, Part[]>();
-      for (const part of seals) {
-        const { elastomer = '' } = part;
-        if (part.resists?.includes(id) || verdictOf(elastomer, consumable.medium ?? '') !== 'no') continue;
-        harmed.set(elastomer, [...(harmed.get(elastomer) ?? []), part]);
-      }
-      for (const [elastomer, parts] of harmed) yield conflict(step, consumable, elastomer, parts, scene);
-    }
+  found: eachVariant(function* (scene) {
+    if (scene.machine?.parts.some((p) => p.elastomer !== undefined) !== true) return;
+    for (const step of scene.steps) if (step.consumables.length > 0) yield* conflictsOf(step, scene);
   }),
 };
+
+function* conflictsOf(step: Step, scene: Scene): Generator<Fault> {
+  const used = usedIn(step);
+  const seals = used.length === 0 ? [] : touchedSeals(step, scene);
+  if (seals.length === 0) return;
+  for (const { id } of used) {
+    const consumable = lookUp(scene.shop).consumable(id);
+    if (consumable === undefined || staysOnThread(step, id)) continue;
+    const harmed = new Map<string, Part[]>();
+    for (const part of seals) {
+      const { elastomer = '' } = part;
+      if (part.resists?.includes(id) || verdictOf(elastomer, consumable.medium ?? '') !== 'no') continue;
+      harmed.set(elastomer, [...(harmed.get(elastomer) ?? []), part]);
+    }
+    for (const [elastomer, parts] of harmed) yield conflict(step, consumable, elastomer, parts, scene);
+  }
+}
 
 function conflict(
   step: Step,
@@ -71,6 +75,7 @@ function conflict(
       ? 'use one that it stands'
       : `use one that it stands, such as ${others.map((c) => `\`${c.id}\``).join(', ')}`;
   return {
+    label: step.label,
     range: consumablePlace(step, id),
     message: `${elastomer} does not stand ${medium}: \`${id}\` comes onto ${names} (${text ?? 'general table, memory'})`,
     hint: `${instead}; where the seal's maker allows this one, write \`resists: { ${id}: … }\` with the source beside \`elastomer\``,

@@ -31,6 +31,6 @@ export const noShelfLife: Check = {
   found: eachLacking(
     'shelf_life',
     (c) => (CURING.has(c.kind) ? `is ${aKind(c)}` : c.cure === undefined ? undefined : 'cures'),
-    () => 'write it as the maker does, such as `shelf_life: 12 months unopened`, or `shelf_life: does not age`',
+    () => 'write what stands on the pack or its data sheet, in words such as `shelf_life: use-by date on the tube`',
   ),
 };

@@ -1,9 +1,10 @@
 /** A consumable named in plain words that is not among those of the step. */
 
 import type { Check } from '../check.ts';
-import { eachStep, lookUp } from '../rule.ts';
+import { eachVariant, lookUp } from '../rule.ts';
+import { measurePlace } from '../tol/measured.ts';
 import { wordsPlace } from '../tol/places.ts';
-import { isOfMachine, isRefused, type Spoken, spokenIn } from '../tol/spoken.ts';
+import { isOfMachine, isRefused, type Spoken, saidIn } from '../tol/spoken.ts';
 
 export const unlistedConsumable: Check = {
   code: 'CSM005',
@@ -21,23 +22,26 @@ export const unlistedConsumable: Check = {
       },
     ],
   },
-  found: eachStep(function* (step, { shop, machine }) {
-    for (const spoken of spokenIn(shop, step.text)) {
+  found: eachVariant(function* (scene) {
+    for (const { step, measure, spoken } of saidIn(scene)) {
       const { kind, ids, phrase } = spoken;
       if (kind !== 'consumable' || ids.some((id) => step.consumables.some((c) => c.id === id))) continue;
-      if (isRefused(spoken) || isOfMachine(spoken, machine)) continue;
-      if (isTakenAway(spoken, lookUp(shop).consumable(ids[0] ?? '')?.kind)) continue;
+      if (isRefused(spoken) || isOfMachine(spoken, scene.machine)) continue;
       const [first = ''] = ids;
+      if (isTakenAway(spoken, lookUp(scene.shop).consumable(first)?.kind)) continue;
+      const alone = ids.length === 1;
       yield {
-        range: wordsPlace(step, phrase),
-        message:
-          ids.length === 1
-            ? `the step names \`${phrase}\` in plain words, and \`${first}\` is not among its consumables`
-            : `the step names \`${phrase}\` in plain words, and nothing that is called so is among its consumables`,
-        hint:
-          ids.length === 1
-            ? `write \`<consumable:${first}>\` for it, or add \`use: [${first}]\` to the step`
-            : `write the one that is meant: ${ids.map((id) => `\`<consumable:${id}>\``).join(', ')}`,
+        label: step.label,
+        range:
+          measure === undefined
+            ? wordsPlace(step, phrase)
+            : measurePlace(step, measure, scene.variant.choices, 'if out'),
+        message: alone
+          ? `the step names \`${phrase}\` in plain words, and \`${first}\` is not among its consumables`
+          : `the step names \`${phrase}\` in plain words, and nothing that is called so is among its consumables`,
+        hint: alone
+          ? `write \`<consumable:${first}>\` for it, or add \`use: [${first}]\` to the step`
+          : `write the one that is meant: ${ids.map((id) => `\`<consumable:${id}>\``).join(', ')}`,
       };
     }
   }),

@@ -33,7 +33,7 @@ export const fittedNotTightened: Check = {
     const lives = jointLives(scene);
     for (const life of lives) {
       const { plan, fastener } = life;
-      if (fastener === undefined || fastener.inPlace === 0 || isHandedOn(plan, scene.steps)) continue;
+      if (fastener === undefined || fastener.inPlace === 0 || isHandedOn(plan, scene)) continue;
       const sharers = lives.filter((l) => l.plan.fastener === plan.fastener);
       // Screws that serve several joints may all be for those that the card does close.
       if (!life.used && sharers.some((l) => l.used)) continue;
@@ -55,5 +55,15 @@ function openFitting({ events }: JointLife, shared: boolean) {
   const after = events.slice(off + 1);
   const index = shared ? after.findIndex((e) => e.kind === 'on') : after.findLastIndex((e) => e.kind === 'on');
   const on = after[index];
+  // Tightened before anything was run in: the step that tightens is told of it.
+  if (
+    after
+      .slice(
+        0,
+        after.findIndex((e) => e.kind === 'on'),
+      )
+      .some((e) => e.kind === 'tighten')
+  )
+    return undefined;
   return on === undefined || after.slice(index).some((e) => e.kind === 'tighten') ? undefined : on;
 }

@@ -1,9 +1,10 @@
 /** The life of each joint on one card: opened, its fasteners off and on, tightened, rests in between. */
 
-import type { JointPlan, Step, Variant } from '../../resolve/index.ts';
+import type { JointPlan, Step } from '../../resolve/index.ts';
+import { handedOn } from '../prt/elsewhere.ts';
 import { isWhole, type Life, ledgerOf, type Move } from '../prt/ledger.ts';
 import { JOINT_SIGN, wordsOf } from '../prt/step-words.ts';
-import type { Scene } from '../rule.ts';
+import { onceACard, type Scene } from '../rule.ts';
 
 export type JointEvent =
   | { readonly kind: 'loosen' | 'tighten' | 'rest'; readonly step: Step }
@@ -21,16 +22,10 @@ export interface JointLife {
   readonly used: boolean;
 }
 
-const lives = new WeakMap<Variant, readonly JointLife[]>();
-
 /** Empty where something could not be read or resolved. */
-export function jointLives(scene: Scene): readonly JointLife[] {
-  const known = lives.get(scene.variant);
-  if (known !== undefined) return known;
-  const made = isWhole(scene) ? jointsOf(scene).map(({ plan, used }) => lifeOf(plan, used, scene)) : [];
-  lives.set(scene.variant, made);
-  return made;
-}
+export const jointLives = onceACard((scene): readonly JointLife[] =>
+  isWhole(scene) ? jointsOf(scene).map(({ plan, used }) => lifeOf(plan, used, scene)) : [],
+);
 
 /** Joints that the card opens or closes, and those whose fasteners it moves all the same. */
 function jointsOf({ variant, machine }: Scene): readonly { readonly plan: JointPlan; readonly used: boolean }[] {
@@ -77,11 +72,6 @@ export function isLoosenedSingly(step: Step, plan: JointPlan): boolean {
 }
 
 /** A step names the joint together with another procedure, which closes it. */
-export function isHandedOn(plan: JointPlan, steps: readonly Step[]): boolean {
-  return steps.some((step) =>
-    [step.text, ...(step.note === undefined ? [] : [step.note])].some((prose) => {
-      const refs = prose.flatMap((p) => p.runs.map((r) => r.ref).filter((r) => r !== undefined));
-      return refs.some((r) => r.kind === 'procedure') && refs.some((r) => r.kind === 'joint' && r.id === plan.id);
-    }),
-  );
+export function isHandedOn(plan: JointPlan, scene: Scene): boolean {
+  return handedOn(scene).joints.has(plan.id);
 }

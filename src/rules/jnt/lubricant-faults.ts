@@ -2,7 +2,7 @@
 
 import type { Consumable } from '../../resolve/index.ts';
 import type { Fault } from '../check.ts';
-import { lookUp, type Scene } from '../rule.ts';
+import { lookUp, onceACard, type Scene } from '../rule.ts';
 import { type Applied, type JointLubrication, lubricationOf } from './lubrication.ts';
 
 export interface LubricantFault {
@@ -14,16 +14,9 @@ export interface LubricantFault {
   readonly against?: { readonly range: Fault['range']; readonly consumable: Consumable };
 }
 
-const known = new WeakMap<readonly JointLubrication[], readonly LubricantFault[]>();
-
-export function lubricantFaults(scene: Scene): readonly LubricantFault[] {
-  const all = lubricationOf(scene);
-  const before = known.get(all);
-  if (before !== undefined) return before;
-  const found = all.flatMap((at) => [...faultsOf(at, scene)]);
-  known.set(all, found);
-  return found;
-}
+export const lubricantFaults = onceACard((scene): readonly LubricantFault[] =>
+  lubricationOf(scene).flatMap((at) => [...faultsOf(at, scene)]),
+);
 
 const LOCKER = 'threadlocker';
 const RUINS_LOCKER: ReadonlySet<string> = new Set(['lubricant', 'anti-seize']);

@@ -1,10 +1,11 @@
 /** The torque of a joint is for a lubricant that no step puts on. */
 
-import { placeOf } from '../../resolve/index.ts';
+import { keyPlaceOf, placeOf, type Step } from '../../resolve/index.ts';
 import type { Check } from '../check.ts';
 import { labelled } from '../prt/life-check.ts';
 import { eachVariant } from '../rule.ts';
-import { lubricationOf } from './lubrication.ts';
+import type { JointLife } from './joint-life.ts';
+import { type Applied, lubricationOf } from './lubrication.ts';
 
 export const lubricantNotApplied: Check = {
   code: 'JNT008',
@@ -31,7 +32,16 @@ export const lubricantNotApplied: Check = {
   found: eachVariant(function* (scene) {
     for (const { life, applied, late } of lubricationOf(scene)) {
       const { plan, events } = life;
-      if (!plan.condition.lubricated || applied.length > 0 || late.length > 0) continue;
+      if (!plan.condition.lubricated || late.length > 0) continue;
+      const dry = applied.length > 0 ? fittedDry(life, applied) : undefined;
+      if (dry !== undefined)
+        yield labelled(dry, {
+          range: keyPlaceOf(dry, 'fit', plan.fastener),
+          message: `\`${plan.fastener}\` goes on in several steps, and this one does not lubricate it`,
+          related: applied.map((a) => ({ range: a.range, message: 'lubricated here' })),
+          hint: `write \`lubricate: { with: ${plan.lubricant ?? '…'}, where: ${plan.where ?? 'thread and under the head'} }\` in this step too`,
+        });
+      if (applied.length > 0) continue;
       // Fasteners that stayed in keep the lubricant of the last fitting.
       const on = events.findIndex((e) => e.kind === 'on');
       const tightened = on < 0 ? undefined : events.slice(on).find((e) => e.kind === 'tighten');
@@ -46,3 +56,19 @@ export const lubricantNotApplied: Check = {
     }
   }),
 };
+
+/** Fasteners go on in several lots, some steps lubricate theirs, and this one does not. */
+function fittedDry({ events }: JointLife, applied: readonly Applied[]): Step | undefined {
+  let lot: Step[] = [];
+  for (const { kind, step } of events) {
+    if (kind === 'on') lot.push(step);
+    else if (kind !== 'rest') {
+      const dry = lot.find((s) => !applied.some((a) => a.step === s));
+      // Put on by the step that tightens, or by one of its own, it reaches all of them.
+      const inLots = applied.every((a) => lot.includes(a.step));
+      if (kind === 'tighten' && dry !== undefined && inLots) return dry;
+      lot = [];
+    }
+  }
+  return undefined;
+}

@@ -2,13 +2,13 @@
 
 import type { Check } from '../check.ts';
 import { labelled } from '../prt/life-check.ts';
-import { eachJoint, eachVariant, lookUp } from '../rule.ts';
+import { both, eachJoint, eachVariant, lookUp } from '../rule.ts';
 import { lubricationOf } from './lubrication.ts';
 
 const NO_CONDITION = 'and its entry states no `condition`, so that its torque cannot be judged';
 
 function hint(id: string): string {
-  return `give \`${id}\` in consumables.yaml its \`condition\` (oiled, anti-seize, moly, wax, threadlocked), or name the lubricant that the torque is for`;
+  return `give \`${id}\` in consumables.yaml its \`condition\` by its data sheet (oiled, anti-seize, moly, wax or threadlocked), or name the lubricant that the torque is for`;
 }
 
 const ofJoints = eachJoint((plan, shop) => {
@@ -62,8 +62,5 @@ wipe: { name`,
       },
     ],
   },
-  found: (shop, tell) => {
-    ofJoints(shop, tell);
-    ofSteps(shop, tell);
-  },
+  found: both(ofJoints, ofSteps),
 };

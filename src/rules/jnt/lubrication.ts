@@ -1,11 +1,11 @@
 /** Which step puts which lubricant onto the threads of which joint. */
 
-import { type Consumable, type JointPlan, keyPlaceOf, placeOf, type Step, type Variant } from '../../resolve/index.ts';
+import { type Consumable, type JointPlan, keyPlaceOf, placeOf, type Step } from '../../resolve/index.ts';
 import { type Band, findCondition } from '../../torque/index.ts';
 import type { Fault } from '../check.ts';
 import { entryNames } from '../prt/entries.ts';
 import { wordsOf } from '../prt/step-words.ts';
-import { lookUp, type Scene } from '../rule.ts';
+import { lookUp, onceACard, type Scene } from '../rule.ts';
 import { type JointLife, jointLives } from './joint-life.ts';
 
 export interface Applied {
@@ -22,15 +22,12 @@ export interface JointLubrication {
   readonly late: readonly Applied[];
 }
 
-const known = new WeakMap<Variant, readonly JointLubrication[]>();
-
-export function lubricationOf(scene: Scene): readonly JointLubrication[] {
-  const before = known.get(scene.variant);
-  if (before !== undefined) return before;
+export const lubricationOf = onceACard((scene): readonly JointLubrication[] => {
   const drafts = jointLives(scene)
     .filter((l) => l.used)
     .map((life) => ({ life, applied: [] as Applied[], late: [] as Applied[] }));
   for (const step of scene.steps) {
+    if (step.tighten === undefined && step.lubricate === undefined && step.fit.length === 0) continue;
     const own = drafts.filter(({ life }) => isWorkedOn(life, step));
     const thread = lubricated(step, scene);
     if (own.length > 0) {
@@ -48,14 +45,12 @@ export function lubricationOf(scene: Scene): readonly JointLubrication[] {
     }
   }
   // A step that names the joint may come too late as well.
-  const made = drafts.map(({ life, applied, late }): JointLubrication => {
+  return drafts.map(({ life, applied, late }): JointLubrication => {
     const tightened = life.events.findLast((e) => e.kind === 'tighten')?.step.number;
     const after = tightened === undefined ? [] : applied.filter((a) => a.step.number > tightened);
     return { life, applied: applied.filter((a) => !after.includes(a)), late: [...after, ...late] };
   });
-  known.set(scene.variant, made);
-  return made;
-}
+});
 
 /** The step tightens the joint, or fits something that each of its bolts has. */
 function isWorkedOn({ plan }: JointLife, step: Step): boolean {

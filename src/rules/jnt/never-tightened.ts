@@ -30,7 +30,7 @@ export const neverTightened: Check = {
     for (const { plan, events, fastener } of jointLives(scene)) {
       // Fasteners that never go back are reported as parts, and those that do as `fitted-not-tightened`.
       const last = events.findLast((e) => e.kind === 'loosen' || e.kind === 'tighten' || e.kind === 'on');
-      if (last?.kind !== 'loosen' || fastener?.inPlace === 0 || isHandedOn(plan, scene.steps)) continue;
+      if (last?.kind !== 'loosen' || fastener?.inPlace === 0 || isHandedOn(plan, scene)) continue;
       yield labelled(last.step, {
         range: placeOf(last.step, 'loosen'),
         message: `\`${plan.id}\` is loosened, and not tightened again by the end`,

@@ -4,7 +4,7 @@ import { type JointPlan, keyPlaceOf, type Step } from '../../resolve/index.ts';
 import type { Check } from '../check.ts';
 import { labelled } from '../prt/life-check.ts';
 import { eachVariant } from '../rule.ts';
-import { isLoosenedSingly, type JointLife, jointLives } from './joint-life.ts';
+import { isLoosenedSingly, type JointEvent, type JointLife, jointLives } from './joint-life.ts';
 
 export const openedWithoutOrder: Check = {
   code: 'JNT005',
@@ -38,12 +38,13 @@ export const openedWithoutOrder: Check = {
     for (const life of lives) {
       const { plan } = life;
       if (plan.count < 2 || told.has(plan.fastener)) continue;
-      const step = openedAt(life, lives, scene.steps);
-      if (step === undefined) continue;
+      const opened = openedAt(life, lives, scene.steps);
+      if (opened === undefined) continue;
+      const { step, part } = opened;
       told.add(plan.fastener);
       yield labelled(step, {
-        range: keyPlaceOf(step, 'remove', plan.fastener),
-        message: `\`${plan.fastener}\` comes off, and no step has loosened its joint \`${plan.id}\``,
+        range: keyPlaceOf(step, 'remove', part),
+        message: `\`${part}\` comes off, and no step has loosened its joint \`${plan.id}\``,
         related: [{ range: plan.range, message: 'the joint' }],
         hint: `write \`loosen: ${plan.id}\` in this step or in one before it: the card then shows the order of loosening`,
       });
@@ -51,14 +52,24 @@ export const openedWithoutOrder: Check = {
   }),
 };
 
-/** The step in which the fasteners leave the joint while it is tight. */
-function openedAt({ plan, events }: JointLife, lives: readonly JointLife[], steps: readonly Step[]): Step | undefined {
+const WITHIN_A_STEP: readonly JointEvent['kind'][] = ['loosen', 'off', 'on', 'tighten', 'rest'];
+
+/** The step in which the fasteners, or their nuts, leave the joint while it is tight. */
+function openedAt(
+  { plan, events, fasteners }: JointLife,
+  lives: readonly JointLife[],
+  steps: readonly Step[],
+): { readonly step: Step; readonly part: string } | undefined {
+  const nuts = fasteners.filter((l) => l.id !== plan.fastener && l.part.kind === 'nut').flatMap((l) => l.moves);
+  const all = [...events, ...nuts.map((move): JointEvent => ({ kind: move.kind, step: move.step, move }))].sort(
+    (a, b) => a.step.number - b.step.number || WITHIN_A_STEP.indexOf(a.kind) - WITHIN_A_STEP.indexOf(b.kind),
+  );
   let tight = true;
-  for (const event of events) {
+  for (const event of all) {
     if (event.kind === 'loosen') tight = false;
     if (event.kind === 'tighten') tight = true;
     if (event.kind !== 'off') continue;
-    if (tight && !isExcused(plan, event.step, lives, steps)) return event.step;
+    if (tight && !isExcused(plan, event.step, lives, steps)) return { step: event.step, part: event.move.move.id };
     tight = false;
   }
   return undefined;

@@ -42,8 +42,8 @@ export const stepLubricant: Check = {
         related: [{ range: plan.ranges['condition'] ?? plan.range, message: 'condition of the joint' }],
         hint:
           plan.lubricant === undefined
-            ? `name a lubricant for \`${plan.condition.id}\` or none in the step, or give the joint \`condition: ${consumable.condition}\` with a torque for it`
-            : `write \`${plan.lubricant}\` in the step, or give the joint \`condition: ${consumable.condition}\` with a torque for it`,
+            ? `name a lubricant for \`${plan.condition.id}\` or none in the step, or give the joint \`condition: ${consumable.condition}\` with the torque that its source gives for it`
+            : `write \`${plan.lubricant}\`, the lubricant of the joint, in the step; or give the joint \`condition: ${consumable.condition}\` with the torque that its source gives for it`,
       });
     }
   }),

@@ -49,7 +49,7 @@ wipe: { name`,
         hint:
           plan.condition.id === 'threadlocked'
             ? `take \`${applied.consumable.id}\` out of the step: the thread stays clean and dry`
-            : `take \`${applied.consumable.id}\` out of the step, or give the joint \`condition: threadlocked\` with a torque for it and no oil`,
+            : `take \`${applied.consumable.id}\` out of the step, or give the joint \`condition: threadlocked\` with the torque that its source gives for it, and no oil`,
       });
     }
   }),

@@ -49,7 +49,7 @@ export const tightenedTwice: Check = {
             range: placeOf(event.step, 'tighten'),
             message: `\`${plan.id}\` is tightened a second time, with neither a loosening nor a rest in between`,
             related: [{ range: placeOf(first, 'tighten'), message: 'tightened here before' }],
-            hint: `keep one \`tighten: ${plan.id}\`; for a second pass after the gasket has settled, write \`wait: { for: 4 h, why: … }\` in the step`,
+            hint: `keep one \`tighten: ${plan.id}\`; for a second pass after the gasket has settled, write \`wait: { for: … h, why: … }\` in the step`,
           });
         }
         first = event.step;

@@ -57,22 +57,24 @@ export const torqueWithoutCondition: Check = {
       },
     ],
   },
-  found: eachStep((step) =>
-    step.measures.flatMap((m) => {
-      if ((m.limit.max ?? m.limit.min)?.dimension !== 'torque' || isDrag(m)) return [];
-      if (m.condition !== undefined && findCondition(m.condition) !== undefined) return [];
-      const ids = CONDITIONS.map((c) => c.id).join(', ');
-      return [
-        {
-          range: placeOfMeasure(step, m, m.condition === undefined ? 'limit' : 'condition'),
-          message:
-            m.condition === undefined
-              ? `the limit of \`${m.what}\` does not say for which condition of the thread it holds`
-              : `\`${m.condition}\` is not a condition of a thread`,
-          hint: `write \`condition:\` with one of ${ids}`,
-        },
-      ];
-    }),
+  found: eachStep(
+    (step) =>
+      step.measures.flatMap((m) => {
+        if ((m.limit.max ?? m.limit.min)?.dimension !== 'torque' || isDrag(m)) return [];
+        if (m.condition !== undefined && findCondition(m.condition) !== undefined) return [];
+        const ids = CONDITIONS.map((c) => c.id).join(', ');
+        return [
+          {
+            range: placeOfMeasure(step, m, m.condition === undefined ? 'limit' : 'condition'),
+            message:
+              m.condition === undefined
+                ? `the limit of \`${m.what}\` does not say for which condition of the thread it holds`
+                : `\`${m.condition}\` is not a condition of a thread`,
+            hint: `write the \`condition:\` for which the source gives the torque, one of ${ids}`,
+          },
+        ];
+      }),
+    ({ measures }) => measures.length > 0,
   ),
 };
 

@@ -23,12 +23,14 @@ export const typedTorque: Check = {
     ],
   },
   found: eachStep((step) => {
+    const inText = torqueIn(step.text);
+    const inNote = step.note === undefined ? undefined : torqueIn(step.note);
+    if (inText === undefined && inNote === undefined) return undefined;
     const places = [
-      { field: 'do', prose: step.text },
-      { field: 'note', prose: step.note },
+      { field: 'do', typed: inText },
+      { field: 'note', typed: inNote },
     ];
-    return places.flatMap(({ field, prose }) => {
-      const typed = prose === undefined ? undefined : torqueIn(prose);
+    return places.flatMap(({ field, typed }) => {
       if (typed === undefined) return [];
       const measured = step.measures.some((m) => (m.limit.max ?? m.limit.min)?.dimension === 'torque');
       return [
@@ -51,10 +53,14 @@ const TORQUE =
 /** Rubs out what is no torque but looks like one without regard to capitals: `5 nm` of roughness. */
 const NANOMETRE = /^\d[\d.,]*\s?nm$/;
 
+const FIGURE = /\d/;
+
 /** The first torque in the text, as typed. */
 export function torqueIn(prose: Prose): string | undefined {
   for (const { runs } of prose) {
-    const found = TORQUE.exec(runs.map((r) => r.text).join(''))?.[0];
+    let text = '';
+    for (const run of runs) text += run.text;
+    const found = FIGURE.test(text) ? TORQUE.exec(text)?.[0] : undefined;
     if (found !== undefined && !NANOMETRE.test(found)) return found;
   }
   return undefined;

@@ -16,3 +16,16 @@ export function entryNames(thing: FromFile, ...path: readonly string[]): readonl
   if (here.kind === 'map') return here.entries.map((e) => e.key);
   return here.items.map((i) => (i.kind === 'scalar' ? String(i.value) : ''));
 }
+
+/** How many names `entryNames` gives for a key: asked of every step, it makes no list of them. */
+export function entryCount(thing: FromFile, key: string): number {
+  const node = thing[READ_FROM];
+  if (node.kind !== 'map') return 0;
+  for (const entry of node.entries) {
+    if (entry.key !== key) continue;
+    const { value } = entry;
+    if (value.kind === 'scalar') return 1;
+    return value.kind === 'map' ? value.entries.length : value.items.length;
+  }
+  return 0;
+}

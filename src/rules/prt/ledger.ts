@@ -3,9 +3,10 @@
  * before and after. Written once a card; every check of parts and joints reads it.
  */
 
-import type { Fate, Part, PartMove, Prose, Step, Variant } from '../../resolve/index.ts';
-import type { Scene } from '../rule.ts';
-import { entryNames } from './entries.ts';
+import type { Fate, Part, PartMove, Step } from '../../resolve/index.ts';
+import { onceACard, type Scene } from '../rule.ts';
+import { handedOn } from './elsewhere.ts';
+import { entryCount, entryNames } from './entries.ts';
 
 export interface Move {
   readonly kind: 'off' | 'on';
@@ -45,26 +46,25 @@ export interface Ledger {
 }
 
 const EMPTY: Ledger = { lives: new Map() };
-const ledgers = new WeakMap<Variant, Ledger>();
 
 /** Empty where something could not be read or resolved: every count after it would be an echo of that fault. */
-export function ledgerOf(scene: Scene): Ledger {
-  const known = ledgers.get(scene.variant);
-  if (known !== undefined) return known;
-  const made = isWhole(scene) ? write(scene) : EMPTY;
-  ledgers.set(scene.variant, made);
-  return made;
-}
+export const ledgerOf = onceACard((scene): Ledger => (isWhole(scene) ? write(scene) : EMPTY));
 
 /** Every part that the author moved and every joint that he opened or closed was found. */
-export function isWhole({ document, machine, steps }: Scene): boolean {
-  if (document.incomplete === true || machine === undefined) return false;
-  return steps.every(
-    (step) =>
-      entryNames(step, 'remove').length === step.remove.length &&
-      entryNames(step, 'fit').length === step.fit.length &&
-      (step.loosen !== undefined || entryNames(step, 'loosen').length === 0) &&
-      (step.tighten !== undefined || entryNames(step, 'tighten').length === 0),
+export function isWhole(scene: Scene): boolean {
+  return wholeness(scene).whole;
+}
+
+const wholeness = onceACard(({ document, machine, steps }) => ({
+  whole: document.incomplete !== true && machine !== undefined && steps.every(isFound),
+}));
+
+function isFound(step: Step): boolean {
+  return (
+    entryCount(step, 'remove') === step.remove.length &&
+    entryCount(step, 'fit') === step.fit.length &&
+    (step.loosen !== undefined || entryCount(step, 'loosen') === 0) &&
+    (step.tighten !== undefined || entryCount(step, 'tighten') === 0)
   );
 }
 
@@ -140,8 +140,12 @@ function write(scene: Scene): Ledger {
       }
     }
   }
-  const handed = elsewhereOf(steps);
-  const moved = new Set(steps.flatMap((s) => [...s.remove, ...s.fit].map((m) => m.id)));
+  const handed = handedOn(scene).parts;
+  const moved = new Set<string>();
+  for (const { remove, fit } of steps) {
+    for (const { id } of remove) moved.add(id);
+    for (const { id } of fit) moved.add(id);
+  }
   const isBuilt = (part: Part): boolean => part.madeOf?.some((id) => moved.has(id)) ?? false;
   const lives = [...drafts.values()]
     .filter((d) => d.moves.length > 0)
@@ -170,20 +174,4 @@ function note(draft: Draft, kind: Move['kind'], step: Step, move: PartMove, quan
 /** The author wrote a count for this fitting: `fit: { screw: 4 }`, not `fit: [screw]`, which means all of them. */
 export function isCounted(step: Step, id: string): boolean {
   return entryNames(step, 'fit', id).length > 0;
-}
-
-/** Parts that a step names together with another procedure: that one takes them off, or puts them back. */
-function elsewhereOf(steps: readonly Step[]): ReadonlySet<string> {
-  const found = new Set<string>();
-  for (const step of steps) {
-    for (const prose of step.note === undefined ? [step.text] : [step.text, step.note]) {
-      const refs = refsOf(prose);
-      if (refs.some((r) => r.kind === 'procedure')) for (const r of refs) if (r.kind === 'part') found.add(r.id);
-    }
-  }
-  return found;
-}
-
-function refsOf(prose: Prose) {
-  return prose.flatMap((p) => p.runs.map((r) => r.ref).filter((r) => r !== undefined));
 }

@@ -3,9 +3,10 @@
  * together they hold that every piece that comes off goes back or is replaced, and that nothing goes on twice.
  */
 
-import type { Scene } from '../rule.ts';
+import { onceACard, type Scene } from '../rule.ts';
 import { inPlaceAfter, type Ledger, type Life, lastOff, ledgerOf, type Move } from './ledger.ts';
 import { ordersOf } from './ordered-moves.ts';
+import { servesOnce } from './serves-once.ts';
 import { wordsOf } from './step-words.ts';
 
 export type LifeFaultKind =
@@ -30,16 +31,12 @@ export interface LifeFault {
   readonly found?: number;
 }
 
-const known = new WeakMap<Ledger, readonly LifeFault[]>();
-
-export function lifeFaults(scene: Scene): readonly LifeFault[] {
+export const lifeFaults = onceACard((scene): readonly LifeFault[] => {
   const ledger = ledgerOf(scene);
-  const before = known.get(ledger);
-  if (before !== undefined) return before;
-  const found = [...ledger.lives.values()].flatMap((life) => [...faultsOf(life, ledger, scene)]);
-  known.set(ledger, found);
+  const found: LifeFault[] = [];
+  for (const life of ledger.lives.values()) found.push(...faultsOf(life, ledger, scene));
   return found;
-}
+});
 
 function* faultsOf(life: Life, ledger: Ledger, scene: Scene): Generator<LifeFault> {
   let off: Move | undefined;
@@ -95,7 +92,7 @@ function fitFault(
   }
   if (life.counted && move.after > life.total) return 'wrong quantity';
   if (off?.fate !== 'discard') return undefined;
-  return !life.supplied || putsOldBack(life, move) ? 'discarded refitted' : undefined;
+  return !life.supplied || putsOldBack(life, move) || !isRenewed(life, move, scene) ? 'discarded refitted' : undefined;
 }
 
 /** An assembly may come apart in the machine and go back whole; not one that the words of a step take off. */
@@ -110,6 +107,24 @@ function isBuiltNew(move: Move, { steps }: Scene): boolean {
 }
 
 const ADDED = /^add\b|\b(?:additional|for the first time)\b/;
+
+/** Something says that a new one goes on: the parts list, the kind of part, or the words of the step; or it is built anew. */
+export function isRenewed({ id, part, built }: Life, { step }: Move, { shop }: Pick<Scene, 'shop'>): boolean {
+  if (built || part.pastYield === true || servesOnce(part) !== undefined) return true;
+  if (part.kit !== undefined || part.rate !== undefined) return true;
+  // Words are read in English only.
+  if (!/^en\b/.test(shop.info.language)) return true;
+  const last = part.name.toLowerCase().match(/[\p{L}-]+$/u)?.[0] ?? id;
+  return [step.text, ...(step.note === undefined ? [] : [step.note])].some((prose) => {
+    const { text, signOf } = wordsOf(prose);
+    const thing = `(?:${signOf(id) ?? last}|${last}|${TOGETHER})`;
+    return new RegExp(`\\b(?:new|fresh|spare) (?:\\S+ ){0,3}?${thing}`).test(text) || RENEWED.test(text);
+  });
+}
+
+/** New things of which the part is one. */
+const TOGETHER = 'parts?|sets?|kits?|ones?|pairs?|fasteners?|hardware';
+const RENEWED = /\b(?:renew|replace)(?:d|s)?\b/;
 
 /** `Refit the <part:gasket>`, `the old <part:gasket>`, `put the <part:gasket> back`. */
 function putsOldBack({ id }: Life, { step }: Move): boolean {

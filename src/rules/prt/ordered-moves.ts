@@ -1,6 +1,7 @@
 /** Parts that the words of a step order off or on: the verb first, the part as its object. */
 
 import type { Prose } from '../../resolve/index.ts';
+import { onceAText, refersToKind } from '../once.ts';
 import { PART_SIGN, TOOL_OR_CONSUMABLE, type Words, wordsOf } from './step-words.ts';
 
 export interface Order {
@@ -53,6 +54,10 @@ const PATTERNS: readonly Pattern[] = [
   { kind: 'on', pattern: new RegExp(`^(${ON_WEAK}) (${OBJECTS})${ON_AFTER}`) },
 ];
 
+/** How the verbs of the patterns begin: no pattern is tried on another clause. */
+const VERBS_FIRST: ReadonlySet<string> = new Set([OFF_STRONG, OFF_WEAK, ON_STRONG, ON_WEAK].join('|').match(/[a-z]+/g));
+const FIRST_WORD = /^[a-z]+/;
+
 const SIGN = new RegExp(PART_SIGN, 'g');
 const HAS_SIGN = new RegExp(PART_SIGN);
 const CONDITION = /^(?:when|once|after|before|while|with|from|by|using|as soon as|on|at)\b[^,]*, /;
@@ -62,24 +67,23 @@ const MAYBE =
   /\bif\b|\bwhere (?:fitted|there)\b|\b(?:that|which) (?:is|are|has|have|binds?)\b|\bfor (?:a )?trial\b|\bdo not\b|\bnever\b/;
 const CLAUSES = new RegExp(`,? (?:and|then) (?=(?:${any(OFF_WEAK, ON_WEAK)}|${any(OFF_STRONG, ON_STRONG)})\\b)`);
 
-const cache = new WeakMap<Prose, readonly Order[]>();
+const NONE: readonly Order[] = [];
 
 /** Orders in the text, each part once a direction. Only English is read. */
 export function ordersOf(prose: Prose): readonly Order[] {
-  const known = cache.get(prose);
-  if (known !== undefined) return known;
-  const words = wordsOf(prose);
-  const found = HAS_SIGN.test(words.text) ? read(words) : [];
-  cache.set(prose, found);
-  return found;
+  return refersToKind(prose, 'part') ? readOnce(prose) : NONE;
 }
+
+const readOnce = onceAText((prose) => read(wordsOf(prose)));
 
 function read(words: Words): readonly Order[] {
   const found: Order[] = [];
   for (const sentence of words.text.split(/(?<=[.;:!?]) /)) {
-    if (MAYBE.test(sentence)) continue;
+    if (!HAS_SIGN.test(sentence)) continue;
     for (const clause of sentence.replace(CONDITION, '').split(CLAUSES)) {
-      for (const order of ordersIn(clause.replace(ADVERB, ''), words)) {
+      const orders = ordersIn(clause.replace(ADVERB, ''), words);
+      if (orders.length > 0 && MAYBE.test(sentence)) break;
+      for (const order of orders) {
         if (!found.some((f) => f.part === order.part && f.kind === order.kind)) found.push(order);
       }
     }
@@ -88,6 +92,7 @@ function read(words: Words): readonly Order[] {
 }
 
 function ordersIn(clause: string, words: Words): readonly Order[] {
+  if (!VERBS_FIRST.has(FIRST_WORD.exec(clause)?.[0] ?? '')) return NONE;
   for (const { kind, pattern } of PATTERNS) {
     const match = pattern.exec(clause);
     if (match === null) continue;

@@ -20,13 +20,15 @@ export const removedWithoutFate: Check = {
       },
     ],
   },
-  found: eachStep((step) =>
-    step.remove
-      .filter((m) => m.fate === undefined)
-      .map((move) => ({
-        range: placeOfMove({ kind: 'off', step, move }),
-        message: `\`${move.id}\` comes off, and nothing says what becomes of it`,
-        hint: `write its fate: \`remove: { ${move.id}: discard }\`, \`inspect\` or \`reuse\``,
-      })),
+  found: eachStep(
+    (step) =>
+      step.remove
+        .filter((m) => m.fate === undefined)
+        .map((move) => ({
+          range: placeOfMove({ kind: 'off', step, move }),
+          message: `\`${move.id}\` comes off, and nothing says what becomes of it`,
+          hint: `write \`remove: { ${move.id}: … }\` with its fate: discard, inspect or reuse`,
+        })),
+    ({ remove }) => remove.length > 0,
   ),
 };

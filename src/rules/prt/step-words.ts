@@ -1,6 +1,6 @@
 /** The words of a step with its references as single signs, so that a pattern can look for an order and its object. */
 
-import type { Prose } from '../../resolve/index.ts';
+import { onceAText } from '../once.ts';
 
 /** Signs of the private use area: the first 256 parts named in a text, then one each for the other kinds. */
 const FIRST_PART = 0xe100;
@@ -26,11 +26,7 @@ export interface Words {
   readonly joints: readonly string[];
 }
 
-const cache = new WeakMap<Prose, Words>();
-
-export function wordsOf(prose: Prose): Words {
-  const known = cache.get(prose);
-  if (known !== undefined) return known;
+export const wordsOf = onceAText((prose): Words => {
   const parts: string[] = [];
   const joints: string[] = [];
   const texts = prose.map((p) =>
@@ -44,15 +40,13 @@ export function wordsOf(prose: Prose): Words {
       })
       .join(''),
   );
-  const made: Words = {
+  return {
     text: texts.join('. ').replace(/\s+/g, ' ').trim(),
     partOf: (sign) => parts[sign.charCodeAt(0) - FIRST_PART],
     signOf: (part) => (parts.includes(part) ? signAt(parts.indexOf(part)) : undefined),
     joints,
   };
-  cache.set(prose, made);
-  return made;
-}
+});
 
 function signAt(index: number): string | undefined {
   return FIRST_PART + index > LAST_PART ? undefined : String.fromCharCode(FIRST_PART + index);

@@ -48,13 +48,13 @@ export const unlistedMove: Check = {
     const faulty = new Set(lifeFaults(scene).map((f) => f.life.id));
     for (const step of scene.steps) {
       for (const order of ordersOf(step.text)) {
-        const listed = [...step.remove, ...step.fit].some((m) => m.id === order.part);
+        const listed = step.remove.some((m) => m.id === order.part) || step.fit.some((m) => m.id === order.part);
         if (listed || faulty.has(order.part) || !isOpen(order, step.number, scene)) continue;
-        const key = order.kind === 'off' ? `remove: { ${order.part}: reuse }` : `fit: [${order.part}]`;
+        const key = order.kind === 'off' ? `remove: { ${order.part}: … }` : `fit: [${order.part}]`;
         yield labelled(step, {
           range: placeOf(step, 'do'),
-          message: `the step says \`${order.verb}\` of \`${order.part}\`, and its \`${order.kind === 'off' ? 'remove' : 'fit'}\` does not list it`,
-          hint: `write \`${key}\`${order.kind === 'off' ? ' with the fate that it has' : ''}`,
+          message: `the words of the step are \`${order.verb}\` for \`${order.part}\`, and its \`${order.kind === 'off' ? 'remove' : 'fit'}\` does not list it`,
+          hint: `write \`${key}\`${order.kind === 'off' ? ' with its fate: discard, inspect or reuse' : ''}`,
         });
       }
     }

@@ -1,6 +1,6 @@
 /** What some step, text, joint or list of the shop names: everything else in the registers is used by nobody. */
 
-import type { Document, Machine, Prose, ResolvedShop, Step, Variant } from '../../resolve/index.ts';
+import type { Document, Machine, Prose, ResolvedShop, Step } from '../../resolve/index.ts';
 
 export interface Used {
   readonly tools: ReadonlySet<string>;
@@ -13,6 +13,7 @@ export interface Used {
 }
 
 type Gathering = { readonly [K in keyof Used]: Set<string> };
+type Own = Omit<Gathering, 'machines'>;
 
 const known = new WeakMap<ResolvedShop, Used>();
 
@@ -30,8 +31,7 @@ export function usedIn(shop: ResolvedShop): Used {
   for (const machine of shop.machines) byMachine(used, machine);
   for (const document of shop.documents) {
     used.machines.add(document.machine);
-    inText(used, document.machine, document.purpose);
-    for (const variant of document.variants) byVariant(used, document, variant);
+    byDocument(used, document);
   }
   known.set(shop, used);
   return used;
@@ -50,38 +50,46 @@ function byMachine(used: Gathering, { id, joints, parts }: Machine): void {
   }
 }
 
-function byVariant(used: Gathering, { machine }: Document, { stages }: Variant): void {
-  for (const stage of stages) {
-    inText(used, machine, stage.intro);
-    for (const step of stage.steps) byStep(used, machine, step);
+/** Parts and joints go by their own ids until the procedure is done: most of them come many times. */
+function byDocument(used: Gathering, { machine, purpose, variants }: Document): void {
+  const own: Own = { tools: used.tools, consumables: used.consumables, parts: new Set(), joints: new Set() };
+  inText(own, purpose);
+  for (const { stages } of variants) {
+    for (const stage of stages) {
+      inText(own, stage.intro);
+      for (const step of stage.steps) byStep(own, step);
+    }
   }
+  for (const part of own.parts) used.parts.add(`${machine}/${part}`);
+  for (const joint of own.joints) used.joints.add(`${machine}/${joint}`);
 }
 
-function byStep(used: Gathering, machine: string, step: Step): void {
+function byStep(used: Own, step: Step): void {
   for (const tool of step.tools) used.tools.add(tool);
   for (const { id } of step.consumables) used.consumables.add(id);
-  for (const { id } of step.remove) used.parts.add(`${machine}/${id}`);
-  for (const { id } of step.fit) used.parts.add(`${machine}/${id}`);
-  for (const { id } of step.facing) used.parts.add(`${machine}/${id}`);
-  for (const joint of [step.loosen, step.tighten]) if (joint !== undefined) used.joints.add(`${machine}/${joint}`);
-  inText(used, machine, step.text);
-  inText(used, machine, step.note);
+  for (const { id } of step.remove) used.parts.add(id);
+  for (const { id } of step.fit) used.parts.add(id);
+  for (const { id } of step.facing) used.parts.add(id);
+  if (step.loosen !== undefined) used.joints.add(step.loosen);
+  if (step.tighten !== undefined) used.joints.add(step.tighten);
+  inText(used, step.text);
+  inText(used, step.note);
   for (const { hazard, avoid } of step.warnings) {
-    inText(used, machine, hazard);
-    inText(used, machine, avoid);
+    inText(used, hazard);
+    inText(used, avoid);
   }
-  for (const { ifOut } of step.measures) inText(used, machine, ifOut);
+  for (const { ifOut } of step.measures) inText(used, ifOut);
 }
 
-function inText(used: Gathering, machine: string, prose: Prose | undefined): void {
+function inText(used: Own, prose: Prose | undefined): void {
   if (prose === undefined) return;
   for (const { runs } of prose) {
     for (const { ref } of runs) {
       if (ref === undefined) continue;
       if (ref.kind === 'tool') used.tools.add(ref.id);
       else if (ref.kind === 'consumable') used.consumables.add(ref.id);
-      else if (ref.kind === 'part') used.parts.add(`${machine}/${ref.id}`);
-      else if (ref.kind === 'joint') used.joints.add(`${machine}/${ref.id}`);
+      else if (ref.kind === 'part') used.parts.add(ref.id);
+      else if (ref.kind === 'joint') used.joints.add(ref.id);
     }
   }
 }

@@ -6,6 +6,6 @@ import type { ResolvedShop } from '../../resolve/index.ts';
 export function approverHint(shop: ResolvedShop, author: string, then: string): string {
   const able = shop.people.filter((p) => p.approves.length > 0 && p.id !== author).map((p) => `\`${p.id}\``);
   return able.length > 0
-    ? `name one who may approve: ${able.join(', ')}${then}`
-    : 'say in people.yaml who else may approve: `approves: [major, minor]`';
+    ? `have it approved by one who may, and name that person: ${able.join(', ')}${then}`
+    : 'nobody else may approve by people.yaml: where somebody does, give that person `approves: [major, minor]`, have it approved and name them here';
 }

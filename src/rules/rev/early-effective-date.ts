@@ -1,5 +1,6 @@
 /** A revision may take effect on the day of its approval or later. */
 
+import { placeOf } from '../../resolve/index.ts';
 import type { Check } from '../check.ts';
 
 export const earlyEffectiveDate: Check = {
@@ -14,18 +15,20 @@ export const earlyEffectiveDate: Check = {
       {
         file: 'procedures/mw-1.yaml',
         from: '  - { rev: A, effective: 2026-01-10, approved: 2026-01-08, author: ada, approver: ben, what: First issue, why: New pump }\n',
-        to: '  - «{ rev: A, effective: 2026-01-07, approved: 2026-01-08, author: ada, approver: ben, what: First issue, why: New pump }»\n',
+        to: '  - { rev: A, effective: «2026-01-07», approved: 2026-01-08, author: ada, approver: ben, what: First issue, why: New pump }\n',
       },
     ],
   },
   found: (shop, tell) => {
     for (const d of shop.documents) {
-      for (const r of d.revisions) {
+      for (const [i, r] of d.revisions.entries()) {
         if (r.effective >= r.approved) continue;
         tell(
-          r.range,
+          placeOf(d, 'revisions', i, 'effective'),
           `revision ${r.rev} of ${d.doc} takes effect on ${r.effective}, and is approved on ${r.approved}`,
-          { hint: `write \`effective: ${r.approved}\` or later, or correct the day of approval` },
+          {
+            hint: 'look both days up and correct the one that was mistyped; a revision takes effect on the day of its approval or later',
+          },
         );
       }
     }

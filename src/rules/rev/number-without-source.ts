@@ -33,12 +33,17 @@ export const numberWithoutSource: Check = {
       },
     ],
   },
-  found: eachStep((step) => measuresOf(step[READ_FROM]).flatMap((m): Fault[] => faultOf(m) ?? [])),
+  found: eachStep((step) => {
+    const measures = measuresOf(step[READ_FROM]);
+    return measures.length === 0 ? undefined : measures.flatMap((m): Fault[] => faultOf(m) ?? []);
+  }),
 };
+
+const NONE: readonly Node[] = [];
 
 function measuresOf(step: Node): readonly Node[] {
   const measure = entryOf(step, 'measure')?.value;
-  if (measure === undefined) return [];
+  if (measure === undefined) return NONE;
   return measure.kind === 'sequence' ? measure.items : [measure];
 }
 

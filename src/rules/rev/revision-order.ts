@@ -1,5 +1,6 @@
 /** Revisions of a document must follow each other. */
 
+import { placeOf } from '../../resolve/index.ts';
 import type { Check } from '../check.ts';
 
 export const revisionOrder: Check = {
@@ -17,7 +18,7 @@ export const revisionOrder: Check = {
       {
         file: 'procedures/mw-1.yaml',
         from: '  - { rev: A, effective: 2026-01-10, approved: 2026-01-08, author: ada, approver: ben, what: First issue, why: New pump }\n',
-        to: '  - { rev: A, effective: 2026-01-10, approved: 2026-01-08, author: ada, approver: ben, what: First issue, why: New pump }\n  - «{ rev: B, effective: 2025-11-03, approved: 2025-11-02, author: ada, approver: ben, what: Gap limit, why: Manual edition 3 }»\n',
+        to: '  - { rev: A, effective: 2026-01-10, approved: 2026-01-08, author: ada, approver: ben, what: First issue, why: New pump }\n  - { rev: B, effective: «2025-11-03», approved: 2025-11-02, author: ada, approver: ben, what: Gap limit, why: Manual edition 3 }\n',
       },
     ],
     good: [
@@ -35,15 +36,15 @@ export const revisionOrder: Check = {
         if (before === undefined) return;
         if (d.revisions.slice(0, i).some((x) => x.rev === r.rev)) {
           tell(r.range, `revision ${r.rev} of ${d.doc} stands twice`, {
-            hint: 'a revision mark is never used again',
+            hint: 'give the later one the next mark: a mark is never used again',
           });
         } else if (r.effective < before.effective) {
           tell(
-            r.range,
+            placeOf(d, 'revisions', i, 'effective'),
             `revision ${r.rev} of ${d.doc} takes effect on ${r.effective}, before revision ${before.rev} on ${before.effective}`,
             {
               related: [{ range: before.range, message: `revision ${before.rev}` }],
-              hint: 'write the oldest revision first',
+              hint: 'look both days up: correct the one that was mistyped, or write the oldest revision first',
             },
           );
         }

@@ -1,5 +1,6 @@
 /** The author of a revision is not its approver. */
 
+import { placeOf } from '../../resolve/index.ts';
 import type { Check } from '../check.ts';
 import { approverHint } from './approvers.ts';
 
@@ -15,17 +16,21 @@ export const selfApproval: Check = {
       {
         file: 'procedures/mw-1.yaml',
         from: '  - { rev: A, effective: 2026-01-10, approved: 2026-01-08, author: ada, approver: ben, what: First issue, why: New pump }\n',
-        to: '  - «{ rev: A, effective: 2026-01-10, approved: 2026-01-08, author: ben, approver: ben, what: First issue, why: New pump }»\n',
+        to: '  - { rev: A, effective: 2026-01-10, approved: 2026-01-08, author: ben, approver: «ben», what: First issue, why: New pump }\n',
       },
     ],
   },
   found: (shop, tell) => {
     for (const d of shop.documents) {
-      for (const r of d.revisions) {
+      for (const [i, r] of d.revisions.entries()) {
         if (r.author !== r.approver) continue;
-        tell(r.range, `revision ${r.rev} of ${d.doc} is approved by its author \`${r.author}\``, {
-          hint: approverHint(shop, r.author, ''),
-        });
+        tell(
+          placeOf(d, 'revisions', i, 'approver'),
+          `revision ${r.rev} of ${d.doc} is approved by its author \`${r.author}\``,
+          {
+            hint: approverHint(shop, r.author, ''),
+          },
+        );
       }
     }
   },

@@ -32,28 +32,31 @@ export const actionInWarning: Check = {
       },
     ],
   },
-  found: eachStep(function* (step, { shop }): Iterable<Fault> {
-    if (!inEnglish(shop)) return;
-    for (const warning of step.warnings) {
-      const order = sentencesOf(textOf(warning.hazard)).find((s) => ORDER.test(s));
-      if (order !== undefined) {
-        yield {
-          range: placeOf(warning, 'hazard'),
-          message: `the hazard gives an order: \`${firstWords(order)}\``,
-          hint: 'say in `hazard` what hurts and how; move the order into `avoid`, or into a step of its own before this one',
-        };
+  found: eachStep(
+    function* (step, { shop }): Iterable<Fault> {
+      if (!inEnglish(shop)) return;
+      for (const warning of step.warnings) {
+        const order = sentencesOf(textOf(warning.hazard)).find((s) => ORDER.test(s));
+        if (order !== undefined) {
+          yield {
+            range: placeOf(warning, 'hazard'),
+            message: `the hazard gives an order: \`${firstWords(order)}\``,
+            hint: 'say in `hazard` what hurts and how; move the order into `avoid`, or into a step of its own before this one',
+          };
+        }
+        const sentences = sentencesOf(textOf(warning.avoid));
+        const work = sentences.find((s) => TORQUE.test(s) || (WORK.test(s) && namesThing(warning.avoid, s)));
+        if (work !== undefined) {
+          yield {
+            range: placeOf(warning, 'avoid'),
+            message: `the avoidance holds a step of work: \`${firstWords(work)}\``,
+            hint: 'make it a numbered step before this one, and keep in `avoid` where to stand, what to wear, what to wait for',
+          };
+        }
       }
-      const sentences = sentencesOf(textOf(warning.avoid));
-      const work = sentences.find((s) => TORQUE.test(s) || (WORK.test(s) && namesThing(warning.avoid, s)));
-      if (work !== undefined) {
-        yield {
-          range: placeOf(warning, 'avoid'),
-          message: `the avoidance holds a step of work: \`${firstWords(work)}\``,
-          hint: 'make it a numbered step before this one, and keep in `avoid` where to stand, what to wear, what to wait for',
-        };
-      }
-    }
-  }),
+    },
+    ({ warnings }) => warnings.length > 0,
+  ),
 };
 
 function firstWords(sentence: string): string {

@@ -50,8 +50,8 @@ export const closeOutOrder: Check = {
       if (first === undefined || first.number <= off.number) continue;
       yield {
         range: pointPlace(off, 'own locks removed'),
-        message: `own locks removed before ${point}`,
-        related: [{ range: pointPlace(first, point), message: `${point} only here` }],
+        message: `\`own locks removed\` stands before \`${point}\``,
+        related: [{ range: pointPlace(first, point), message: `\`${point}\` stands only here` }],
         ...label,
         hint: `move the step that removes the locks after the one with \`close_out: [${point}]\``,
       };

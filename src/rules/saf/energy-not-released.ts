@@ -31,7 +31,7 @@ export const energyNotReleased: Check = {
       yield {
         range: place,
         message: `\`${name}\`${ofMachine} is released by no step`,
-        hint: `give the step that lets it out, blocks it or restrains it \`release: [${name}]\`, or add such a step before the work begins`,
+        hint: `give the step that lets it out, blocks it or restrains it \`release: [${name}]\`, or add such a step or shared stage before the work begins`,
       };
     }
   }),

@@ -1,9 +1,8 @@
 /** Stored energies of one card: which steps release them, which prove them gone, and where the work begins. */
 
 import type { Range } from '../../diagnostics/index.ts';
-import { isWritten, placeOf, type Step, type Variant } from '../../resolve/index.ts';
-import type { Scene } from '../rule.ts';
-import { lookUp } from '../rule.ts';
+import { isWritten, placeOf, type Step } from '../../resolve/index.ts';
+import { lookUp, onceACard, type Scene } from '../rule.ts';
 
 export interface Energy {
   /** As the author wrote it. */
@@ -20,17 +19,13 @@ export function energyKey(name: string): string {
   return name.replace(/\s+/gu, ' ').trim().toLowerCase();
 }
 
-const known = new WeakMap<Variant, readonly Energy[]>();
-
 /** Empty where something of the procedure could not be read: the missing step may only be unread. */
-export function energiesOf({ document, variant, steps }: Scene): readonly Energy[] {
+export const energiesOf = onceACard(({ document, steps }): readonly Energy[] => {
   if (document.incomplete) return [];
-  const made = known.get(variant);
-  if (made !== undefined) return made;
   const released = stepsBy(steps, 'release');
   const proved = stepsBy(steps, 'prove');
   const own = isWritten(document, 'energy');
-  const list = document.energy.map(
+  return document.energy.map(
     (name, i): Energy => ({
       name,
       place: own ? placeOf(document, 'energy', i) : placeOf(document, 'machine'),
@@ -38,9 +33,7 @@ export function energiesOf({ document, variant, steps }: Scene): readonly Energy
       proved: proved.get(energyKey(name)) ?? [],
     }),
   );
-  known.set(variant, list);
-  return list;
-}
+});
 
 function stepsBy(steps: readonly Step[], field: 'release' | 'prove'): ReadonlyMap<string, readonly Step[]> {
   const found = new Map<string, Step[]>();

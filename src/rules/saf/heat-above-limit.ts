@@ -41,7 +41,7 @@ export const heatAboveLimit: Check = {
     return {
       range: placeOf(step, 'heat', key),
       message: `heated to ${key === 'to' ? '' : 'at most '}${formatQuantity(heat[key])}, and the limit of the shop is ${formatQuantity(limit)}`,
-      hint: `keep it at ${formatQuantity(limit)} or below; where the material stands more, set \`limits: { heat: … }\` in shop.yaml`,
+      hint: `keep it at ${formatQuantity(limit)} or below; where the makers of the parts allow more, set \`limits: { heat: … }\` in shop.yaml`,
     };
   }),
 };

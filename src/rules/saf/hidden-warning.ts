@@ -5,11 +5,11 @@ import { isWritten, placeOf, type Step } from '../../resolve/index.ts';
 import type { Check, Fault } from '../check.ts';
 import { eachStep } from '../rule.ts';
 import { injuryIn } from './harm-words.ts';
-import { inEnglish, remembered, sentencesOf, textOf } from './words.ts';
+import { inEnglish, sentencesOf, textOf } from './words.ts';
 
 /** A signal word that opens a sentence and is set off as one: `Caution tape` and `Warning lamp` are not. */
 const SIGNAL =
-  /^(?:(danger|warning|caution|attention)(?:\s*[:!]|\s+[–—-]\s|[.,]\s|\s+of\b)|(beware|be careful|take care|watch out|look out|mind (?:your|the) \w+)\b)/iu;
+  /^(?:(danger|warning|caution|notice(?=\s*[:!])|attention)(?:\s*[:!]|\s+[–—-]\s|[.,]\s|\s+of\b)|(beware|be careful|take care|watch out|look out|mind (?:your|the) \w+)\b)/iu;
 
 export const hiddenWarning: Check = {
   code: 'SAF005',
@@ -73,13 +73,17 @@ function fault(range: Range, message: string): Fault {
   };
 }
 
-const signalIn = remembered((text): string | undefined => {
+/** Nothing that `SIGNAL` finds is without one of these. */
+const QUICK = /danger|warning|caution|notice|attention|beware|be careful|take care|watch out|look out|mind /iu;
+
+function signalIn(text: string): string | undefined {
+  if (!QUICK.test(text)) return undefined;
   for (const sentence of sentencesOf(text)) {
     const found = SIGNAL.exec(sentence);
     if (found !== null) return found[1] ?? found[2];
   }
   return undefined;
-});
+}
 
 /** Measurements of other variants are not among the step's own; where some are left out, the place is that of them all. */
 function ifOutPlace(step: Step, i: number): Range {

@@ -27,23 +27,26 @@ export const liftingGearOverloaded: Check = {
       },
     ],
   },
-  found: eachStep(function* (step, { shop }): Iterable<Fault> {
-    const { lift } = step;
-    if (lift === undefined) return;
-    for (const id of step.tools) {
-      const tool = lookUp(shop).tool(id);
-      if (tool?.capacity === undefined || (tool.kind !== 'lifting gear' && tool.kind !== 'stand')) continue;
-      const share = piecesOf(step, lift.by);
-      if (lift.mass.si <= tool.capacity.si * share) continue;
-      const each = share === 1 ? '' : ` each, ${share} of them`;
-      yield {
-        range: placeOf(step, 'lift', 'mass'),
-        message: `${formatQuantity(lift.mass)} is lifted with \`${id}\`, which carries ${formatQuantity(tool.capacity)}${each}`,
-        related: [{ range: placeOf(tool, 'capacity'), message: 'its capacity in the register' }],
-        hint: 'name gear that carries the load, or correct the mass or the capacity',
-      };
-    }
-  }),
+  found: eachStep(
+    function* (step, { shop }): Iterable<Fault> {
+      const { lift } = step;
+      if (lift === undefined) return;
+      for (const id of step.tools) {
+        const tool = lookUp(shop).tool(id);
+        if (tool?.capacity === undefined || (tool.kind !== 'lifting gear' && tool.kind !== 'stand')) continue;
+        const share = piecesOf(step, lift.by);
+        if (lift.mass.si <= tool.capacity.si * share) continue;
+        const each = share === 1 ? '' : ` each, ${share} of them`;
+        yield {
+          range: placeOf(step, 'lift', 'mass'),
+          message: `${formatQuantity(lift.mass)} is lifted with \`${id}\`, which carries ${formatQuantity(tool.capacity)}${each}`,
+          related: [{ range: placeOf(tool, 'capacity'), message: 'its capacity in the register' }],
+          hint: 'name gear that carries the load, or correct the mass or the capacity',
+        };
+      }
+    },
+    ({ lift }) => lift !== undefined,
+  ),
 };
 
 const PIECES = /\b(two|both|pair of|three|four)\b(?!\s+(?:people|persons|fitters|men|hands|mechanics))/iu;

@@ -27,19 +27,22 @@ export const noConsequence: Check = {
       },
     ],
   },
-  found: eachStep(function* (step, { shop }): Iterable<Fault> {
-    if (!inEnglish(shop)) return;
-    for (const warning of step.warnings) {
-      const text = textOf(warning.hazard);
-      const short = text.split(' ').length < LEAST_WORDS;
-      if (!short && !onlyNames(text)) continue;
-      yield {
-        range: placeOf(warning, 'hazard'),
-        message: short
-          ? `\`${text.replace(/\.$/u, '')}\` names a hazard in ${text.includes(' ') ? 'two words' : 'one word'}, and not what it does`
-          : 'this hazard says what is there, and not what it does',
-        hint: 'say how it hurts or what it breaks: scalds the hand, crushes fingers, throws the pieces, cracks the seal',
-      };
-    }
-  }),
+  found: eachStep(
+    function* (step, { shop }): Iterable<Fault> {
+      if (!inEnglish(shop)) return;
+      for (const warning of step.warnings) {
+        const text = textOf(warning.hazard);
+        const short = text.split(' ').length < LEAST_WORDS;
+        if (!short && !onlyNames(text)) continue;
+        yield {
+          range: placeOf(warning, 'hazard'),
+          message: short
+            ? `\`${text.replace(/\.$/u, '')}\` names a hazard in ${text.includes(' ') ? 'two words' : 'one word'}, and not what it does`
+            : 'this hazard says what is there, and not what it does',
+          hint: 'say how it hurts or what it breaks: scalds the hand, crushes fingers, throws the pieces, cracks the seal',
+        };
+      }
+    },
+    ({ warnings }) => warnings.length > 0,
+  ),
 };

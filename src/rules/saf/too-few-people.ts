@@ -1,7 +1,7 @@
 /** A step that takes more people than the procedure has. */
 
 import type { Range } from '../../diagnostics/index.ts';
-import { placeOf } from '../../resolve/index.ts';
+import { isWritten, placeOf } from '../../resolve/index.ts';
 import type { Check, Fault } from '../check.ts';
 import { eachStep } from '../rule.ts';
 import { inEnglish, peopleIn, textOf } from './words.ts';
@@ -31,6 +31,9 @@ export const tooFewPeople: Check = {
       return {
         range: place(),
         message: `this takes \`${people.words}\`, and the procedure plans for ${planned}`,
+        ...(isWritten(document, 'people')
+          ? { related: [{ range: placeOf(document, 'people'), message: 'people of the procedure' }] }
+          : {}),
         hint: `write \`people: ${people.count}\` at the head of ${document.doc}, or let fewer do it`,
       };
     };

@@ -25,25 +25,27 @@ export const unknownEnergy: Check = {
       },
     ],
   },
-  found: eachStep(function* (step, { document, machine }): Iterable<Fault> {
-    // A shared stage serves machines of many kinds, and lists the energies of all of them.
-    if (step.label !== undefined || document.incomplete) return;
-    if (step.release.length === 0 && step.prove.length === 0) return;
-    const known = [...document.energy, ...(machine?.energy ?? [])];
-    const keys = new Set(known.map(energyKey));
-    for (const field of ['release', 'prove'] as const) {
-      for (const name of step[field]) {
-        if (keys.has(energyKey(name))) continue;
-        yield {
-          range: placeIn(step, field, name),
-          message: `\`${name}\` is not an energy of this procedure or of \`${document.machine}\``,
-          hint:
-            didYouMean(name, [...new Set(known)]) ??
-            (document.energy.length === 0
-              ? `list it at the head of the procedure: \`energy: [${name}]\``
-              : `write one of ${document.energy.map((e) => `\`${e}\``).join(', ')}, or add it to \`energy\``),
-        };
+  found: eachStep(
+    function* (step, { document, machine }): Iterable<Fault> {
+      // A shared stage serves machines of many kinds, and lists the energies of all of them.
+      if (step.label !== undefined || document.incomplete) return;
+      const known = [...document.energy, ...(machine?.energy ?? [])];
+      const keys = new Set(known.map(energyKey));
+      for (const field of ['release', 'prove'] as const) {
+        for (const name of step[field]) {
+          if (keys.has(energyKey(name))) continue;
+          yield {
+            range: placeIn(step, field, name),
+            message: `\`${name}\` is not an energy of this procedure or of \`${document.machine}\``,
+            hint:
+              didYouMean(name, [...new Set(known)]) ??
+              (document.energy.length === 0
+                ? `list it at the head of the procedure: \`energy: [${name}]\``
+                : `write one of ${document.energy.map((e) => `\`${e}\``).join(', ')}, or add it to \`energy\``),
+          };
+        }
       }
-    }
-  }),
+    },
+    ({ release, prove }) => release.length > 0 || prove.length > 0,
+  ),
 };

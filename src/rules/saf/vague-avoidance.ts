@@ -37,17 +37,20 @@ export const vagueAvoidance: Check = {
       },
     ],
   },
-  found: eachStep(function* (step, { shop }): Iterable<Fault> {
-    if (!inEnglish(shop)) return;
-    for (const warning of step.warnings) {
-      if (!isVague(textOf(warning.avoid))) continue;
-      yield {
-        range: placeOf(warning, 'avoid'),
-        message: 'this asks for care, and does not say what to do',
-        hint: 'say what keeps the hazard away: where to stand, what is shut or opened first, what is worn, who holds what',
-      };
-    }
-  }),
+  found: eachStep(
+    function* (step, { shop }): Iterable<Fault> {
+      if (!inEnglish(shop)) return;
+      for (const warning of step.warnings) {
+        if (!isVague(textOf(warning.avoid))) continue;
+        yield {
+          range: placeOf(warning, 'avoid'),
+          message: 'this asks for care, and does not say what to do',
+          hint: 'say what keeps the hazard away: where to stand, what is shut or opened first, what is worn, who holds what',
+        };
+      }
+    },
+    ({ warnings }) => warnings.length > 0,
+  ),
 };
 
 /** Whether every clause only asks for care. */

@@ -1,26 +1,25 @@
 /** What the safety checks ask of text: its plain words, its sentences, and how many people it speaks of. */
 
-import type { Prose, ResolvedShop } from '../../resolve/index.ts';
+import type { ResolvedShop } from '../../resolve/index.ts';
+import { onceAText } from '../once.ts';
 
 /** The lists of words in this family are English; a shop in another language is left alone. */
 export function inEnglish(shop: ResolvedShop): boolean {
   return /^en\b/i.test(shop.info.language);
 }
 
-const plain = new WeakMap<Prose, string>();
+/** Blanks that are no single spaces between words. */
+const ODD_BLANKS = /[^\S ]|\s\s|^\s|\s$/u;
 
 /** Words of a text with single blanks, references as their printed names. */
-export function textOf(prose: Prose): string {
-  const known = plain.get(prose);
-  if (known !== undefined) return known;
-  const text = prose
-    .map((p) => p.runs.map((r) => r.text).join(''))
-    .join(' ')
-    .replace(/\s+/gu, ' ')
-    .trim();
-  plain.set(prose, text);
-  return text;
-}
+export const textOf = onceAText((prose): string => {
+  let text = '';
+  for (const [i, { runs }] of prose.entries()) {
+    if (i > 0) text += ' ';
+    for (const run of runs) text += run.text;
+  }
+  return ODD_BLANKS.test(text) ? text.replace(/\s+/gu, ' ').trim() : text;
+});
 
 /** Sentences, without the blank between them. */
 export function sentencesOf(text: string): readonly string[] {
@@ -49,8 +48,12 @@ const SECOND =
   /\b(?:second|another|other) (?:person|fitter|mechanic|man|pair of hands)\b|\bboth (?:people|fitters|mechanics)\b|\b(?:a|the) (?:helper|mate)\b/iu;
 const NUMBERS = ['two', 'three', 'four', 'five', 'six'];
 
+/** Without one of these words nobody is spoken of, and most texts are done with. */
+const ANYBODY = /people|person|fitter|mechanic|m[ae]n|hands|helper|mate/iu;
+
 /** `two people` is 2, `a second fitter` is 2; undefined where no more than one person is spoken of. */
-export const peopleIn = remembered((text): { readonly count: number; readonly words: string } | undefined => {
+export function peopleIn(text: string): { readonly count: number; readonly words: string } | undefined {
+  if (!ANYBODY.test(text)) return undefined;
   const counted = COUNTED.exec(text);
   if (counted !== null) {
     const [words, number = ''] = counted;
@@ -59,7 +62,7 @@ export const peopleIn = remembered((text): { readonly count: number; readonly wo
   }
   const second = SECOND.exec(text);
   return second === null ? undefined : { count: 2, words: second[0] };
-});
+}
 
 const GEAR =
   /\b(?:hoists?|cranes?|jacks?|winch(?:es)?|davits?|slings?|chain blocks?|tackle|gantry|fork-?lift|lift trucks?|lifting (?:gear|table|beam|frame|magnet)|trolley|hydraulic table)\b/iu;

@@ -1,4 +1,4 @@
-/** A key stands twice in one map. */
+/** A key stands twice in one entry. */
 
 import type { Check } from '../check.ts';
 
@@ -6,7 +6,7 @@ export const duplicateKey: Check = {
   code: 'SRC009',
   name: 'duplicate-key',
   severity: 'error',
-  title: 'A key stands twice in one map.',
+  title: 'A key stands twice in one entry.',
   why: 'Only one of the two is kept, and the author cannot know which: the note, the limit or the part in the other one never reaches the card.',
   sources: ['YAML 1.2.2, 3.2.1.1: the keys of a map are unique (memory)'],
   example: {

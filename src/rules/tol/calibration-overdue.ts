@@ -41,7 +41,7 @@ export const calibrationOverdue: Check = {
         placeOf(tool, 'calibration_due'),
         `\`${tool.id}\` is due for calibration on ${due}, and ${first.doc} revision ${rev}, which uses it, takes effect later, on ${effective}${others}`,
         {
-          hint: `have it calibrated and write the new date, or name another tool in ${first.doc}`,
+          hint: `write the date of its new label when it has been calibrated, or name another tool in ${first.doc}`,
           related: [{ range, message: `${first.doc} revision ${rev}, effective ${effective}` }],
         },
       );

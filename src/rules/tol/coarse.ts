@@ -1,5 +1,6 @@
 /** Graduation of a gauge against the limit that it judges: shared by the error and the warning. */
 
+import { placeOf } from '../../resolve/index.ts';
 import { type Dimension, formatDecimal, formatQuantity, type Quantity, quantity } from '../../units/index.ts';
 import type { Fault } from '../check.ts';
 import { gaugesFor, graduationOf, isFineEnough, type Resolution, resolutionOf } from './gauge.ts';
@@ -24,7 +25,10 @@ export function coarseFault(judged: Judged, least: number, wanted: number): Faul
   const set = tool.kind === 'torque wrench';
   if (set ? least > 0 || isFineEnough(resolution, 1) : isFineEnough(resolution, wanted)) return undefined;
   if (!isFineEnough(resolution, least)) return undefined;
-  const related = [{ range: place('limit'), message: `the limit, ${measure.limitText}` }];
+  const related = [
+    { range: place('limit'), message: `the limit, ${measure.limitText}` },
+    { range: placeOf(tool, 'step'), message: 'graduation in the register' },
+  ];
   if (set)
     return {
       range: place('with'),
@@ -54,7 +58,7 @@ function better({ measure, shop }: Judged, { width }: Resolution): string {
     return `write one that reads finely enough and reaches the place; the register has ${found.map((t) => `\`${t.id}\``).join(', ')}`;
   const end = measure.limit.max ?? measure.limit.min;
   const finest = end === undefined ? '' : ` of ${formatQuantity(tenth(width, end))} or finer`;
-  return `no gauge of the register reads it finely enough: add one with a \`step\`${finest}, or correct the \`step\` of this one`;
+  return `no gauge of the register reads it finely enough: add one with a \`step\`${finest}, or correct the \`step\` of this one where its scale is finer`;
 }
 
 /** A tenth of `width` (SI, a difference) in the unit of the limit. */

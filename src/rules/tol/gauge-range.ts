@@ -33,8 +33,8 @@ export const gaugeRange: Check = {
       message: `the limit of \`${measure.what}\` is ${measure.limitText}, and ${thinner}${thinner === '' ? `${formatQuantity(end)} ` : ''}lies outside the range of \`${tool.id}\`, ${formatLimit(tool.range)}`,
       hint:
         fitting.length > 0
-          ? `correct the limit, or name another tool: ${fitting.map((t) => `\`${t.id}\``).join(', ')} ${fitting.length === 1 ? 'reaches' : 'reach'} it`
-          : 'correct the limit, or add a tool that reaches it: none of the register does',
+          ? `name another tool in \`with\`: ${fitting.map((t) => `\`${t.id}\``).join(', ')} ${fitting.length === 1 ? 'reaches' : 'reach'} it; or compare the limit with its source`
+          : 'compare the limit with its source; if it is right, add a tool that reaches it: none of the register does',
       related: [{ range: placeOf(tool, 'range'), message: `range of \`${tool.id}\`` }],
     };
   }),

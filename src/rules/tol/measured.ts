@@ -9,10 +9,11 @@ import {
   type ResolvedShop,
   type Step,
   type Tool,
+  type Variant,
 } from '../../resolve/index.ts';
 import { entryOf, type Node } from '../../source/index.ts';
 import type { Fault, Run } from '../check.ts';
-import { eachStep, lookUp } from '../rule.ts';
+import { eachVariant, lookUp } from '../rule.ts';
 
 export interface Judged {
   readonly measure: Measure;
@@ -24,14 +25,27 @@ export interface Judged {
 
 /** A check of one limit and its tool at a time; tools that no register knows are left to the references. */
 export function eachJudged(find: (judged: Judged) => Fault | undefined): Run {
-  return eachStep(function* (step, { shop, variant }) {
-    for (const [i, measure] of step.measures.entries()) {
-      const tool = lookUp(shop).tool(measure.tool);
-      if (tool === undefined) continue;
-      const fault = find({ measure, tool, shop, place: (key) => measurePlace(step, i, variant.choices, key) });
-      if (fault !== undefined) yield fault;
+  return eachVariant(function* ({ shop, variant, steps }) {
+    for (const step of measuringSteps(variant, steps)) {
+      for (const [i, measure] of step.measures.entries()) {
+        const tool = lookUp(shop).tool(measure.tool);
+        if (tool === undefined) continue;
+        const fault = find({ measure, tool, shop, place: (key) => measurePlace(step, i, variant.choices, key) });
+        if (fault !== undefined) yield step.label === undefined ? fault : { label: step.label, ...fault };
+      }
     }
   });
+}
+
+const measuring = new WeakMap<Variant, readonly Step[]>();
+
+/** Most steps measure nothing; five checks ask for those that do. */
+function measuringSteps(variant: Variant, steps: readonly Step[]): readonly Step[] {
+  const known = measuring.get(variant);
+  if (known !== undefined) return known;
+  const made = steps.filter((s) => s.measures.length > 0);
+  measuring.set(variant, made);
+  return made;
 }
 
 /** Place of a key of the measurement `i` of the resolved step. */

@@ -35,16 +35,15 @@ export const noCalibrationDate: Check = {
     if (shop.incomplete === true) return;
     for (const tool of shop.tools) {
       const kept = tool.kind === 'measuring tool' || tool.kind === 'torque wrench';
-      const judges = canMeasure(tool) && judgingTools(shop).has(tool.id);
-      if (!kept && !judges) continue;
+      if (!kept && !(canMeasure(tool) && judgingTools(shop).has(tool.id))) continue;
       if (isWritten(tool, 'calibration_due') || isWritten(tool, 'uncalibrated')) continue;
       const what =
         tool.kind === 'torque wrench' ? 'torque wrench' : kept ? 'measuring tool' : 'tool that judges a limit';
       tell(tool.keyRange, `\`${tool.id}\` is a ${what} without \`calibration_due\``, {
         hint:
           tool.kind === 'torque wrench'
-            ? 'write the date of its label, such as `calibration_due: 2027-03-01`'
-            : 'write the date of its label, such as `calibration_due: 2027-03-01`, or `uncalibrated:` with the reason why it needs none',
+            ? 'read the label on the tool and write its date as `calibration_due: YYYY-MM-DD`'
+            : 'read the label on the tool and write its date as `calibration_due: YYYY-MM-DD`, or `uncalibrated:` with the reason why it needs none',
       });
     }
   },

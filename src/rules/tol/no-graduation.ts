@@ -28,7 +28,7 @@ export const noGraduation: Check = {
       if (tool.step !== undefined || isWritten(tool, 'step') || !needsScale(tool, shop)) continue;
       const what = tool.kind === 'torque wrench' ? 'is a torque wrench' : use(tool, shop);
       tell(tool.keyRange, `\`${tool.id}\` ${what} and has no \`step\``, {
-        hint: 'write the graduation of its scale, or the last digit that it shows, such as `step: 0.01 mm`',
+        hint: 'read it from the scale and write it: `step:` with the distance of two marks, or the last digit that it shows, in the form `0.01 mm`',
       });
     }
   },

@@ -1,6 +1,7 @@
 /** Names of tools and consumables that stand in a text as plain words, not as references. */
 
-import type { Machine, Prose, ResolvedShop } from '../../resolve/index.ts';
+import type { Machine, Prose, ResolvedShop, Step, Variant } from '../../resolve/index.ts';
+import type { Scene } from '../rule.ts';
 
 export interface Spoken {
   readonly kind: 'tool' | 'consumable';
@@ -19,25 +20,63 @@ interface Entry {
   readonly ids: string[];
 }
 
-/** Longest phrases first, by their first word. */
-type Index = ReadonlyMap<string, readonly Entry[]>;
+interface Index {
+  /** Longest phrases first, by their first word. */
+  readonly byWord: ReadonlyMap<string, readonly Entry[]>;
+  /** Whether any first word begins with these two letters: nine words in ten are passed over by it. */
+  readonly begins: Uint8Array;
+}
+
+/** Two letters, large and small alike. */
+function beginning(text: string, at: number): number {
+  return (((text.charCodeAt(at) | 32) & 255) << 8) | ((text.charCodeAt(at + 1) | 32) & 255);
+}
+
+/** Words in one text of a step: of its order, or of what to do when measurement `measure` is out of limit. */
+export interface Said {
+  readonly step: Step;
+  readonly measure?: number;
+  readonly spoken: Spoken;
+}
 
 const indexes = new WeakMap<ResolvedShop, Index>();
-const found = new WeakMap<ResolvedShop, WeakMap<Prose, readonly Spoken[]>>();
+const found = new WeakMap<Variant, readonly Said[]>();
+
+/** What the steps of a card name in plain words; one scan serves both registers. */
+export function saidIn({ shop, variant, steps }: Scene): readonly Said[] {
+  const known = found.get(variant);
+  if (known !== undefined) return known;
+  const index = indexOf(shop);
+  const made: Said[] = [];
+  for (const step of steps) {
+    for (const spoken of spokenIn(index, step.text)) made.push({ step, spoken });
+    for (const [measure, { ifOut }] of step.measures.entries())
+      for (const spoken of spokenIn(index, ifOut)) made.push({ step, measure, spoken });
+  }
+  found.set(variant, made);
+  return made;
+}
+
 const NONE: readonly Spoken[] = [];
 
-/** What the text names in plain words; one scan serves both registers. */
-export function spokenIn(shop: ResolvedShop, prose: Prose): readonly Spoken[] {
-  let known = found.get(shop);
-  if (known === undefined) {
-    known = new WeakMap();
-    found.set(shop, known);
+/** Few texts hold the first word of a name outside a reference; only those are put together and read closely. */
+function spokenIn(index: Index, prose: Prose): readonly Spoken[] {
+  const may = prose.some((p) => p.runs.some((r) => r.ref === undefined && mayName(index, r.text)));
+  return may ? scan(index, plainWords(prose)) : NONE;
+}
+
+function mayName({ begins, byWord }: Index, text: string): boolean {
+  let inside = false;
+  for (let at = 0; at < text.length; at++) {
+    const word = isWord(text, at);
+    if (word && !inside && begins[beginning(text, at)] === 1) {
+      let end = at + 1;
+      while (isWord(text, end)) end += 1;
+      if (byWord.has(text.slice(at, end).toLowerCase())) return true;
+    }
+    inside = word;
   }
-  const before = known.get(prose);
-  if (before !== undefined) return before;
-  const made = scan(indexOf(shop), plainWords(prose));
-  known.set(prose, made);
-  return made;
+  return false;
 }
 
 /** References are cut out, so that no name reaches across one. */
@@ -51,10 +90,11 @@ function plainWords(prose: Prose): string {
 }
 
 function plain(text: string): string {
-  return text.toLowerCase().replace(/[\u00a0 ]+/g, ' ');
+  const lower = text.toLowerCase();
+  return lower.includes('\u00a0') || lower.includes('  ') ? lower.replace(/[\u00a0 ]+/g, ' ') : lower;
 }
 
-function scan(index: Index, text: string): readonly Spoken[] {
+function scan({ byWord, begins }: Index, text: string): readonly Spoken[] {
   let made: Spoken[] | undefined;
   let at = 0;
   while (at < text.length) {
@@ -64,9 +104,7 @@ function scan(index: Index, text: string): readonly Spoken[] {
     }
     let end = at + 1;
     while (isWord(text, end)) end += 1;
-    // The `water pump` of `raw-water pump` is none.
-    const inCompound = text[at - 1] === '-' && isWord(text, at - 2);
-    const entry = inCompound ? undefined : index.get(text.slice(at, end))?.find((e) => standsAt(e.phrase, text, at));
+    const entry = begins[beginning(text, at)] === 1 ? entryAt(byWord, text, at, end) : undefined;
     if (entry === undefined) {
       at = end;
       continue;
@@ -79,10 +117,16 @@ function scan(index: Index, text: string): readonly Spoken[] {
   return made ?? NONE;
 }
 
+function entryAt(byWord: Index['byWord'], text: string, at: number, end: number): Entry | undefined {
+  // The `water pump` of `raw-water pump` is none.
+  if (text[at - 1] === '-' && isWord(text, at - 2)) return undefined;
+  return byWord.get(text.slice(at, end))?.find((e) => standsAt(e.phrase, text, at));
+}
+
 function isWord(text: string, at: number): boolean {
   const c = text.charCodeAt(at);
   // Letters beyond ASCII belong to words; the sign of degree, the middle dot and the fractions between do not.
-  return (c >= 97 && c <= 122) || (c >= 48 && c <= 57) || c >= 0xc0;
+  return (c >= 97 && c <= 122) || (c >= 48 && c <= 57) || (c >= 65 && c <= 90) || c >= 0xc0;
 }
 
 function standsAt(phrase: string, text: string, at: number): boolean {
@@ -110,15 +154,18 @@ function indexOf(shop: ResolvedShop): Index {
     add('consumable', c.id, c.name, c.name.length >= 8);
     for (const name of c.alsoCalled) add('consumable', c.id, name);
   }
-  const index = new Map<string, Entry[]>();
+  const byWord = new Map<string, Entry[]>();
+  const begins = new Uint8Array(65536);
   for (const entry of entries.values()) {
     const first = /^[a-z0-9\u00c0-\uffff]+/.exec(entry.phrase)?.[0];
     if (first === undefined) continue;
-    const list = index.get(first);
-    if (list === undefined) index.set(first, [entry]);
+    begins[beginning(entry.phrase, 0)] = 1;
+    const list = byWord.get(first);
+    if (list === undefined) byWord.set(first, [entry]);
     else list.push(entry);
   }
-  for (const list of index.values()) list.sort((a, b) => b.phrase.length - a.phrase.length);
+  for (const list of byWord.values()) list.sort((a, b) => b.phrase.length - a.phrase.length);
+  const index = { byWord, begins };
   indexes.set(shop, index);
   return index;
 }

@@ -47,7 +47,8 @@ export const toolAtOtherBench: Check = {
       { file: 'procedures/mw-2.yaml', to: MW_2 },
     ],
   },
-  found: eachVariant(function* ({ document, shop, steps }) {
+  found: eachVariant(function* ({ document, shop, steps, variant }) {
+    if (!variant.tools.some((t) => lookUp(shop).tool(t.id)?.fixedAt !== undefined)) return;
     const seen = new Set<string>();
     for (const step of steps) {
       for (const id of step.tools) {

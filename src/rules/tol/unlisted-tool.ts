@@ -1,11 +1,10 @@
 /** A tool named in plain words that is not among the tools of the step. */
 
-import type { Prose, Step } from '../../resolve/index.ts';
-import type { Check, Fault } from '../check.ts';
-import { eachStep, type Scene } from '../rule.ts';
+import type { Check } from '../check.ts';
+import { eachVariant } from '../rule.ts';
 import { measurePlace } from './measured.ts';
 import { wordsPlace } from './places.ts';
-import { isOfMachine, isRefused, spokenIn } from './spoken.ts';
+import { isOfMachine, isRefused, saidIn } from './spoken.ts';
 
 export const unlistedTool: Check = {
   code: 'TOL001',
@@ -23,34 +22,26 @@ export const unlistedTool: Check = {
       },
     ],
   },
-  found: eachStep(function* (step, scene) {
-    yield* unlisted(step, step.text, scene, (words) => wordsPlace(step, words));
-    for (const [i, measure] of step.measures.entries())
-      yield* unlisted(step, measure.ifOut, scene, () => measurePlace(step, i, scene.variant.choices, 'if out'));
-  }),
-};
-
-function* unlisted(
-  step: Step,
-  prose: Prose,
-  { shop, machine }: Scene,
-  place: (words: string) => Fault['range'],
-): Generator<Fault> {
-  for (const spoken of spokenIn(shop, prose)) {
-    const { kind, ids, phrase } = spoken;
-    if (kind !== 'tool' || ids.some((id) => step.tools.includes(id))) continue;
-    if (isRefused(spoken) || isOfMachine(spoken, machine)) continue;
-    const [first = ''] = ids;
-    yield {
-      range: place(phrase),
-      message:
-        ids.length === 1
+  found: eachVariant(function* (scene) {
+    for (const { step, measure, spoken } of saidIn(scene)) {
+      const { kind, ids, phrase } = spoken;
+      if (kind !== 'tool' || ids.some((id) => step.tools.includes(id))) continue;
+      if (isRefused(spoken) || isOfMachine(spoken, scene.machine)) continue;
+      const [first = ''] = ids;
+      const alone = ids.length === 1;
+      yield {
+        label: step.label,
+        range:
+          measure === undefined
+            ? wordsPlace(step, phrase)
+            : measurePlace(step, measure, scene.variant.choices, 'if out'),
+        message: alone
           ? `the step names the \`${phrase}\` in plain words, and \`${first}\` is not among its tools`
           : `the step names a \`${phrase}\` in plain words, and none that is called so is among its tools`,
-      hint:
-        ids.length === 1
+        hint: alone
           ? `write \`<tool:${first}>\` for it, or add \`with: [${first}]\` to the step`
           : `write the one that is meant: ${ids.map((id) => `\`<tool:${id}>\``).join(', ')}`,
-    };
-  }
-}
+      };
+    }
+  }),
+};

@@ -24,21 +24,29 @@ export function torqueFor({ result, thread, runDown }: JointPlan, preloadN: numb
 }
 
 /**
- * `torque: 130 N·m` or `preload: 55 %`, as the joint states it, on the safe side of `torqueNm`. A computed torque is set
- * down to a mark of the wrench, which is counted in.
+ * What the author does who needs `torqueNm`: `write `preload: 55 %` or more` where the torque is computed (it is set down
+ * to a mark of the wrench, which is counted in). A stated one is never changed without asking where it came from.
  */
 export function aimWords(shop: ResolvedShop, plan: JointPlan, torqueNm: number, end: 'least' | 'most'): string {
   const direction = end === 'least' ? 'up' : 'down';
+  const than = end === 'least' ? 'or more' : 'or less';
   if (plan.origin === 'computed') {
     const { nutFactor, basisLoadN } = plan.result;
     const mark = end === 'least' ? (lookUp(shop).tool(plan.wrench)?.step?.si ?? 0) : 0;
     const share = ((torqueNm + mark) * 1000) / (nutFactor.nominal * plan.thread.diameterMm * basisLoadN);
-    return `\`preload: ${roundToStep(share * 100, 1, direction)} %\``;
+    return `write \`preload: ${roundToStep(share * 100, 1, direction)} %\` ${than}`;
   }
   const { unit } = plan.target;
   const value = valueIn(quantity('torque', torqueNm, 'N·m'), unit);
   const step = value < 20 ? 0.1 : 1;
-  return `\`torque: ${formatQuantity(quantity('torque', roundToStep(value, step, direction), unit))}\``;
+  return `ask whoever gave the torque whether \`torque: ${formatQuantity(quantity('torque', roundToStep(value, step, direction), unit))}\` ${than} is right`;
+}
+
+/** What the author does whose joint is too tight. */
+export function lessOf({ origin }: JointPlan): string {
+  return origin === 'stated'
+    ? 'compare torque, thread, grade and condition with the source; if they are right, ask whoever gave the torque'
+    : 'write a lower `preload`, or use a lubricant with less scatter';
 }
 
 /** Room for the last bits of a product: 48.6 kN kept is kept. */

@@ -50,7 +50,7 @@ export const aluminiumThread: Check = {
       range: placeOf(plan, 'into'),
       message: `\`${plan.id}\` is tightened into aluminium to ${percent(share)} of its ${plan.result.preloadBasis} load, and plain threads in aluminium bear ${percent(MOST, 1)}`,
       related: [{ range: aimPlace(plan), message: 'how tight it is' }],
-      hint: 'aim at 50 %, fit thread inserts and write `insert: true`, or say in `reason` that the maker gives this torque for this housing',
+      hint: 'write `preload: 50 %` where the torque is computed, or `insert: true` where the hole has a thread insert; where the maker gives this torque for this housing, say so in `reason`',
     };
   }),
 };

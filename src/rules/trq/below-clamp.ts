@@ -40,7 +40,7 @@ export const belowClamp: Check = {
       message: `each bolt of \`${plan.id}\` must keep ${formatQuantity(clamp.force)}, and high friction leaves ${formatDecimal(lowest, unit === 'kN' ? 1 : 0)} ${unit}`,
       related: [{ range: aimPlace(plan), message: 'how tight it is' }],
       hint: bears(plan, needed)
-        ? `it takes ${aimWords(shop, plan, needed, 'least')} or more, or a lubricant with less scatter`
+        ? `${aimWords(shop, plan, needed, 'least')}, or use a lubricant with less scatter`
         : 'a torque that keeps it at high friction may break the bolt at low friction: use a lubricant with less scatter, a stronger class or a larger thread',
     };
   }),

@@ -35,7 +35,7 @@ export const firstRound: Check = {
     return {
       range: roundPlace(plan, 0),
       message: `the first round of \`${plan.id}\` is ${formatQuantity(first.torque)}, ${percent} % of ${formatQuantity(plan.target)}, and 15 to 35 % is usual with four bolts or more`,
-      hint: 'write `rounds: [30 %, 70 %, 100 %]`, and see that the wrench reads the first of them',
+      hint: 'write the rounds of the maker, or the usual `rounds: [30 %, 70 %, 100 %]`, and see that the wrench reads the first of them',
     };
   }),
 };

@@ -47,7 +47,7 @@ export const gasketLoad: Check = {
         range: placeOf(plan, 'gasket_load', 'most'),
         message: `the ${count} bolts of \`${id}\` press its gasket with ${formatDecimal(nominal, 1)} to ${formatDecimal(high, 1)} MPa, and ${formatQuantity(load.most)} is the most that it bears`,
         related,
-        hint: both || most <= 0 ? narrow : `aim at ${aimWords(shop, plan, most, 'most')} or less`,
+        hint: both || most <= 0 ? narrow : aimWords(shop, plan, most, 'most'),
       };
     }
     if (load.seating === undefined || least === undefined || !exceeds(load.seating.si / 1e6, low)) return undefined;
@@ -55,7 +55,7 @@ export const gasketLoad: Check = {
       range: placeOf(plan, 'gasket_load', 'seating'),
       message: `the ${count} bolts of \`${id}\` may press its gasket with no more than ${formatDecimal(low, 1)} MPa, and it takes ${formatQuantity(load.seating)} to seat it`,
       related,
-      hint: both ? narrow : `aim at ${aimWords(shop, plan, least, 'least')} or more`,
+      hint: both ? narrow : aimWords(shop, plan, least, 'least'),
     };
   }),
 };

@@ -52,7 +52,7 @@ export const headPressure: Check = {
       range: placeOf(plan, 'bearing_limit', 'pressure'),
       message: `under the ${plan.turned} of \`${plan.id}\` the pressure may reach ${formatDecimal(highMPa, 0)} MPa on ${mm2}${washer ? ' under its washer' : ''}, and ${formatQuantity(bearingLimit.pressure)} is the most`,
       related: [{ range: aimPlace(plan), message: 'how tight it is' }],
-      hint: `${washer ? 'use a thicker, hardened washer' : 'put a hardened washer under it'}${needed > 0 ? `, or aim at ${aimWords(shop, plan, needed, 'most')} or less` : ''}; low friction and the deviation of the wrench are counted in`,
+      hint: `${washer ? 'use a thicker, hardened washer' : 'put a hardened washer under it'}${needed > 0 ? `, or ${aimWords(shop, plan, needed, 'most')}` : ''}; low friction and the deviation of the wrench are counted in`,
     };
   }),
 };

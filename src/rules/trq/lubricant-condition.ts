@@ -34,9 +34,9 @@ export const lubricantCondition: Check = {
     const given = findCondition(lubricant.condition);
     return {
       range: plan.ranges['condition'] ?? plan.range,
-      message: `\`${plan.id}\` is reckoned ${plan.condition.name}, and \`${lubricant.id}\` gives ${given?.name ?? lubricant.condition}`,
+      message: `the torque of \`${plan.id}\` is for ${plan.condition.name} (\`${plan.condition.id}\`), and \`${lubricant.id}\` gives ${given?.name ?? lubricant.condition}`,
       related: [{ range: plan.ranges['lubricant'] ?? plan.range, message: 'the lubricant' }],
-      hint: `write \`condition: ${lubricant.condition}\` with a torque for it, or name the lubricant that the torque is for`,
+      hint: `look up which of the two the source of the torque means: name the lubricant that it is for, or write \`condition: ${lubricant.condition}\` with the torque that the source gives for it`,
     };
   }),
 };

@@ -3,6 +3,7 @@
 import { formatDecimal } from '../../units/index.ts';
 import type { Check } from '../check.ts';
 import { eachJoint, isSuspect } from '../rule.ts';
+import { lessOf } from './aim.ts';
 
 export const overProof: Check = {
   code: 'TRQ004',
@@ -36,7 +37,7 @@ export const overProof: Check = {
     return {
       range: plan.ranges[plan.origin === 'stated' ? 'torque' : 'preload'] ?? plan.range,
       message: `\`${plan.id}\` may reach ${formatDecimal(high * 100, 0)} % of its ${plan.result.preloadBasis} load`,
-      hint: 'low friction and the deviation of the wrench are counted in: aim at a lower preload, or use a lubricant with less scatter',
+      hint: `low friction and the deviation of the wrench are counted in: ${lessOf(plan)}`,
     };
   }),
 };

@@ -41,7 +41,7 @@ export const runDownNotStated: Check = {
       range: locking.id === plan.fastener ? placeOf(plan, 'fastener') : keyPlaceOf(plan, 'also', locking.id),
       message: `\`${locking.id}\` of \`${plan.id}\` locks, and the torque that it takes to run it down is not stated`,
       related: [{ range: keyPlaceOf(locking, 'locking'), message: 'said here' }],
-      hint: 'run a new one down with the wrench, read the torque while nothing is clamped yet, and write `run_down: 12 N·m` with that value; it is added to what the wrench is set to',
+      hint: 'run a new one down with the wrench, read the torque while nothing is clamped yet, and write that value as `run_down: … N·m`; it is added to what the wrench is set to',
     };
   }),
 };

@@ -26,7 +26,7 @@ export const singleRound: Check = {
     return {
       range: roundPlace(plan),
       message: `the bolts of \`${plan.id}\` are taken to ${formatQuantity(plan.target)} in one round`,
-      hint: 'write `rounds: [30 %, 70 %, 100 %]`',
+      hint: 'write the rounds of the maker, or the usual `rounds: [30 %, 70 %, 100 %]`',
     };
   }),
 };

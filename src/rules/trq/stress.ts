@@ -3,6 +3,7 @@
 import { formatDecimal, formatQuantity } from '../../units/index.ts';
 import type { Run } from '../check.ts';
 import { eachJoint, isSuspect } from '../rule.ts';
+import { lessOf } from './aim.ts';
 
 /** Reports joints whose share of yield at the highest preload is one that `isTold`. */
 export function stressBeyond(isTold: (yieldUse: number) => boolean): Run {
@@ -17,7 +18,7 @@ export function stressBeyond(isTold: (yieldUse: number) => boolean): Run {
     return {
       range: plan.ranges[plan.origin === 'stated' ? 'torque' : 'preload'] ?? plan.range,
       message: `tension and twist in \`${plan.id}\` may reach ${formatDecimal(high * 100, 0)} % of yield while tightening`,
-      hint: `low friction and the deviation of the wrench are counted in${twist}: aim at a lower preload, or use a lubricant with less scatter`,
+      hint: `low friction and the deviation of the wrench are counted in${twist}: ${lessOf(plan)}`,
     };
   });
 }

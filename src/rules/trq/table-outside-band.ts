@@ -1,5 +1,6 @@
 /** Cells of a torque table typed from a manual that lie outside the computed band. */
 
+import { placeOf } from '../../resolve/index.ts';
 import type { Check } from '../check.ts';
 import { isFarOff } from './table-far-off.ts';
 
@@ -37,13 +38,16 @@ export const tableOutsideBand: Check = {
       if (outside.length > HALF * cells.length) {
         const message = `table \`${table.id}\`: ${outside.length} of ${cells.length} cells lie outside the computed band, the first is ${first.cell.problem ?? ''}`;
         tell(table.range, message, {
-          hint: first.cell.hint ?? 'say in `reason` why the manual wants it so',
+          related: [{ range: placeOf(table, 'condition'), message: 'condition of the table' }],
+          hint: first.cell.hint ?? 'compare the heading with the manual; if it stands there so, say why in `reason`',
         });
         continue;
       }
       for (const { cell, i } of outside) {
         tell(table.ranges[i] ?? table.range, `table \`${table.id}\`: ${cell.problem ?? ''}`, {
-          hint: cell.hint ?? 'say in `reason` of the table why the manual wants it so',
+          hint:
+            cell.hint ??
+            'compare heading and cell with the manual; if it stands there so, say why in `reason` of the table',
         });
       }
     }

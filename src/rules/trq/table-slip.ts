@@ -44,7 +44,7 @@ export const tableSlip: Check = {
         // A maker's table may have a step of its own; a slip that has a name is never meant.
         if (cell.verdict === 'stands out' && table.reason !== undefined) return;
         tell(table.ranges[i] ?? table.range, `table \`${table.id}\`: ${cell.problem ?? ''}`, {
-          hint: cell.hint ?? 'compare with the manual, digit by digit',
+          hint: `compare with the manual, digit by digit${cell.hint === undefined ? '' : `: ${cell.hint}`}`,
         });
       });
     }

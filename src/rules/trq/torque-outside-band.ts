@@ -4,7 +4,7 @@ import { compareStated } from '../../torque/index.ts';
 import { formatQuantity } from '../../units/index.ts';
 import type { Check } from '../check.ts';
 import { eachJoint } from '../rule.ts';
-import { computedBand } from './computed-band.ts';
+import { computedBand, inputsOf } from './computed-band.ts';
 
 export const torqueOutsideBand: Check = {
   code: 'TRQ002',
@@ -31,7 +31,7 @@ export const torqueOutsideBand: Check = {
     return {
       range: plan.ranges['torque'] ?? plan.range,
       message: `\`${plan.id}\` states ${formatQuantity(plan.target)}, outside the computed ${computedBand(plan)}`,
-      hint: `${likely === undefined ? '' : `perhaps ${likely}: `}check thread, grade, condition and preload; if the maker wants it so, say why in \`reason\``,
+      hint: `${likely === undefined ? '' : `perhaps ${likely}: `}check ${inputsOf(plan)} and the torque against the source; if the maker wants it so, say why in \`reason\``,
     };
   }),
 };

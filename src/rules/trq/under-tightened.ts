@@ -51,7 +51,7 @@ export const underTightened: Check = {
     return {
       range: aimPlace(plan),
       message: `\`${plan.id}\` is tightened to ${formatDecimal(share * 100, 0)} % of its ${preloadBasis} load, and joints are held by ${LEAST * 100} % or more`,
-      hint: 'aim at 40 to 75 %; where the joint bears no more, such as on soft rubber, say why in `reason`',
+      hint: 'compare torque, thread and grade with the source; a computed torque aims at `preload:` 40 to 75 %; where the joint bears no more, such as on soft rubber, say why in `reason`',
     };
   }),
 };

@@ -40,9 +40,11 @@ export const weakNut: Check = {
     return {
       range: plan.ranges['nut'] ?? plan.range,
       message: carries
-        ? `the nut ${nut.grade.id} of \`${plan.id}\` is weaker than its bolt, ${grade.id}`
-        : `the nut ${nut.grade.id} of \`${plan.id}\` holds ${kn(nut.strength.proofLoadN)}, and the preload may reach ${kn(highestN)}`,
-      hint: carries ? `${sentence}; where the weaker nut is meant, say why in \`nut: { reason: ... }\`` : sentence,
+        ? `the nut of \`${plan.id}\`, ${nut.grade.id}, is weaker than its bolt, ${grade.id}`
+        : `the nut of \`${plan.id}\`, ${nut.grade.id}, holds ${kn(nut.strength.proofLoadN)}, and the preload may reach ${kn(highestN)}`,
+      hint: carries
+        ? `${sentence}; look at the mark on the nut; where the weaker nut is meant, say why in \`nut: { reason: … }\``
+        : sentence,
     };
   }),
 };

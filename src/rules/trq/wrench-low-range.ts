@@ -31,7 +31,7 @@ export const wrenchLowRange: Check = {
     return {
       range: plan.ranges['wrench'] ?? plan.range,
       message: `round ${low.number} of \`${plan.id}\`, ${formatQuantity(low.setting)}, is under 20 % of the ${formatQuantity(range.max)} of \`${plan.wrench}\``,
-      hint: 'use a smaller wrench, or begin with a larger first round',
+      hint: 'name a smaller wrench in `wrench`, or begin `rounds` with a larger first one',
     };
   }),
 };

@@ -63,5 +63,5 @@ function better(tools: readonly Tool[], torques: readonly number[]): string {
   });
   if (fitting.length === 0)
     return 'no torque wrench of the register covers every round: choose other rounds, or add a wrench';
-  return `these cover every round: ${fitting.map((t) => `\`${t.id}\``).join(', ')}`;
+  return `write one that covers every round: ${fitting.map((t) => `\`${t.id}\``).join(' or ')}`;
 }

@@ -102,7 +102,7 @@ export const ambiguousDate: Check = {
         const days = readingsOfDate(a, sign, b, c);
         if (days.length < 2) continue;
         tell(placeIn(text, match.index, written.length), `\`${written}\` may be ${days.join(' or ')}`, {
-          hint: `write the day as year, month, day: \`${days[0]}\``,
+          hint: 'look up which day is meant, and write it as year, month, day: YYYY-MM-DD',
         });
       }
     });

@@ -13,11 +13,16 @@ const JOINS =
 /** `Heat to 110`: the verb says what is measured. */
 const MEASURING_VERB =
   /^(?:heat|reheat|preheat|cool|warm|torque|retorque|tighten|retighten|pressuri[sz]e|inflate|charge|tension|preload|shim)$/;
+/** `lowered by 10`: how far, not how many. */
+const MOVING_VERB = /^(?:rais|lower|lift|jack|shift|slid|mov)(?:e|ed|ing|s|es)?$/;
 /** What may follow a number that stands alone; anything else is counted by it: `3 turns`, `8.8 screws`. */
 const AFTER_BARE =
   /^(?:and|or|to|in|at|on|with|without|before|after|when|if|for|using|then|by|from|between|across|under|over|around|round|along|as|until|while|all|is|are|that|which|but|against|above|below|maximum|minimum|max|min)$/;
 const GAUGES =
-  /^(?:feeler|shim|shims|gap|clearance|interference|undersize|oversize|wide|long|deep|thick|high|square|blade)$/;
+  /^(?:feeler|shim|shims|gap|clearance|interference|undersize|oversize|wide|long|deep|thick|high|square|blade|slack|proud|apart)$/;
+/** `30 hotter than the shaft`: a difference, not a count of things. */
+const COMPARED =
+  /^(?:hotter|warmer|colder|cooler|longer|shorter|higher|lower|wider|narrower|thicker|thinner|deeper|heavier|lighter)$/;
 /** The number is a name: `class 8.8`, `section 3.2`, `ratio of 1.5`. */
 const NAMED =
   /^(?:class|classes|grade|grades|ratio|factor|ph|section|sections|clause|chapter|table|figure|fig|page|pages|edition|version|rev|revision|type|number|no|nos|item|para|paragraph|annex|appendix|part|model|series|code|material|sheet|drawing|form|iso|en|din|astm|bs|sae|k|scale|issue|mark|size|position|positions|certificate)$/;
@@ -29,6 +34,8 @@ function isBareMeasure(words: readonly Word[], i: number): boolean {
   const next = words[i + 1];
   if (endsWithUnit(words, i) || isNamed(words, i)) return false;
   if (next?.kind === 'reference') return false;
+  const compared = COMPARED.test(next?.lower ?? '') && words[i + 2]?.lower === 'than';
+  if (compared && /^\d/.test(number.digits)) return true;
   const alone = next === undefined || next.kind === 'mark' || AFTER_BARE.test(next.lower);
   if (/^[%°"″×*/]$/.test(next?.text ?? '')) return false;
   if (/^\d+[.,]\d+$/.test(number.digits) && !/^1\.\d{4}$/.test(number.digits))
@@ -61,6 +68,7 @@ function measuresBefore(words: readonly Word[], joint: number): boolean {
     const word = words[k];
     if (word === undefined || /^[,;:.]$/.test(word.text)) return false;
     if (MEASURED.test(word.lower)) return true;
+    if (words[joint]?.lower === 'by' && MOVING_VERB.test(word.lower)) return true;
     if (/^(?:to|at)$/.test(words[joint]?.lower ?? '') && MEASURING_VERB.test(word.lower)) return true;
   }
   return false;
@@ -73,7 +81,7 @@ export function* numberWithoutUnitIn(reading: Reading, kind: Kind): Generator<Fi
       if (word.kind !== 'number' || !isBareMeasure(words, i)) continue;
       yield {
         message: `\`${word.text}\` in the ${KIND_NAMES[kind]} has no unit`,
-        hint: 'write the unit behind the number: `0.05 mm`, `110 degC`, `6 bar`',
+        hint: 'look its unit up and write it behind the number, in the form `0.05 mm`, `110 degC`, `6 bar`',
         start: word.start,
         end: word.end,
       };

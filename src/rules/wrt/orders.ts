@@ -17,10 +17,10 @@ import {
 const FINITE =
   /^(?:of|is|are|was|were|has|have|had|must|should|shall|can|could|may|might|will|would|does|did|and|or|that|which|who|'s)$/;
 
-const LOOKS_FOR = /^(?:check|test|watch|feel|search) (?:for|that|whether|if)$/;
+const LOOKS_FOR = /^(?:check|look|test|watch|feel|search) (?:for|that|whether|if)$/;
 /** Verbs of two words that are no nouns. */
 const IN_TWO_WORDS =
-  /^(?:(?:top|start|pump|hook|bolt|open|fill|back) up|(?:back|switch|turn|shut|drain|wash|dry|clean|close) off|(?:switch|turn|clip|hook) on|(?:shut|wash|drain|close) down|(?:clean|wash|dry|pump|lock|tag) out|run (?:up|down|in|on)|set aside|(?:fill|flush) with)$/;
+  /^(?:(?:top|start|pump|hook|bolt|open|fill|back) up|bolt on|pay out|look (?:over|round|at|into)|(?:back|switch|turn|shut|drain|wash|dry|clean|close) off|(?:switch|turn|clip|hook) on|(?:shut|wash|drain|close) down|(?:clean|wash|dry|pump|lock|tag) out|run (?:up|down|in|on)|set aside|(?:fill|flush) with)$/;
 
 /**
  * Whether an order stands at `i` beyond doubt: a verb that is nothing else, or one that is a noun as well before what it
@@ -68,10 +68,11 @@ export function pastAdverbs(words: readonly Word[], from: number): number {
   for (;;) {
     const word = words[i];
     if (word === undefined) return i;
-    const adverb = BEFORE_VERB.has(word.lower) || (/[a-z]{2}ly$/.test(word.lower) && !isVerb(word.lower));
+    const { lower } = word;
+    const adverb = BEFORE_VERB.has(lower) || (lower.endsWith('ly') && /[a-z]{2}ly$/.test(lower) && !isVerb(lower));
     if (adverb) i += words[i + 1]?.text === ',' ? 2 : 1;
-    else if (word.lower === 'do' && words[i + 1]?.lower === 'not') i += 2;
-    else if (/^don['’]t$/.test(word.lower)) i += 1;
+    else if (lower === 'do' && words[i + 1]?.lower === 'not') i += 2;
+    else if (lower === "don't" || lower === 'don’t') i += 1;
     else return i;
   }
 }
@@ -108,14 +109,17 @@ function isPhrase(words: readonly Word[], i: number): boolean {
   return rest && !isOrder(words, i);
 }
 
+const CONJUNCTIONS: ReadonlySet<string> = new Set(['and', 'then', 'but']);
+const JOINTS: ReadonlySet<string> = new Set([...CONJUNCTIONS, ',', ';', ':', '–', '—']);
+
 /** Indices of further orders in the sentence after `main`, joined by `and`, `then`, a comma or a semicolon. */
 export function furtherOrders({ words }: Sentence, main: number): readonly number[] {
   const found: number[] = [];
   for (let i = main + 1; i < words.length - 1; i++) {
     const word = words[i];
-    if (word === undefined || !/^(?:and|then|but|,|;|:|–|—)$/.test(word.lower)) continue;
+    if (word === undefined || !JOINTS.has(word.lower)) continue;
     let next = i + 1;
-    while (/^(?:and|then|but)$/.test(words[next]?.lower ?? '')) next += 1;
+    while (CONJUNCTIONS.has(words[next]?.lower ?? '')) next += 1;
     const forbids = /^(?:do|never|don['’]t)$/.test(words[next]?.lower ?? '');
     next = pastAdverbs(words, next);
     const certain = isOrder(words, next) || (words[next - 1]?.lower === 'then' && mayBeOrder(words, next));

@@ -41,9 +41,10 @@ interface Order {
 function ordersOf(reading: Reading): readonly Order[] {
   const orders: Order[] = [];
   const items = reading.sentences.filter((s) => s.item && isOrder(s.words, pastAdverbs(s.words, 0)));
-  const chosen = CHOICE.test(reading.text);
+  // Of a single order in a list, or of equals to choose from, the items are no steps of their own.
+  const passed = items.length < 2 || CHOICE.test(reading.text);
   for (const sentence of reading.sentences) {
-    if (sentence.item && (chosen || items.length < 2)) continue;
+    if (sentence.item && passed) continue;
     const main = mainVerb(sentence);
     const verb = sentence.words[main];
     if (verb === undefined) continue;

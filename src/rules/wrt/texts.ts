@@ -1,11 +1,11 @@
 /** The texts of a card in which writing is checked, and the places of words in them. */
 
 import type { Range } from '../../diagnostics/index.ts';
-import { type Choice, type FromFile, placeOf, READ_FROM, type Step, type Variant } from '../../resolve/index.ts';
+import { type Choice, type FromFile, type Prose, placeOf, READ_FROM, type Step } from '../../resolve/index.ts';
 import { entryOf, type Node } from '../../source/index.ts';
-import type { Scene } from '../rule.ts';
+import { onceACard, type Scene } from '../rule.ts';
 import { insetOf, nthIndex, occurrences, withoutReferences } from './place.ts';
-import { type Reading, readingOf } from './reading.ts';
+import { newReading, type Reading, readingOf } from './reading.ts';
 
 export type Kind = 'do' | 'note' | 'hazard' | 'avoid' | 'if out' | 'intro' | 'purpose';
 
@@ -21,41 +21,37 @@ export interface Text {
 
 type ByKind = ReadonlyMap<Kind, readonly Text[]>;
 
-const texts = new WeakMap<Variant, ByKind>();
-
 /** All texts of a card by kind, gathered once for all checks. */
-export function textsOf(scene: Scene): ByKind {
-  const known = texts.get(scene.variant);
-  if (known !== undefined) return known;
+export const textsOf = onceACard(({ document, shop, variant }): ByKind => {
   const made = new Map<Kind, Text[]>();
-  for (const text of gather(scene)) {
-    const list = made.get(text.kind);
-    if (list === undefined) made.set(text.kind, [text]);
+  const several = document.variants.length > 1;
+  const add = (kind: Kind, prose: Prose, index: number, where: { readonly step: Step } | { readonly stage: Range }) => {
+    // Only steps of shared stages carry a label.
+    const again = several || !('step' in where) || where.step.label !== undefined;
+    const text: Text = { kind, reading: again ? readingOf(prose, kind) : newReading(prose), index, ...where };
+    const list = made.get(kind);
+    if (list === undefined) made.set(kind, [text]);
     else list.push(text);
-  }
-  texts.set(scene.variant, made);
-  return made;
-}
-
-function* gather({ document, shop, variant }: Scene): Generator<Text> {
-  yield { kind: 'purpose', reading: readingOf(document.purpose, 'purpose'), index: 0 };
+  };
+  made.set('purpose', [{ kind: 'purpose', reading: readingOf(document.purpose, 'purpose'), index: 0 }]);
   for (const { intro, range, shared, steps } of variant.stages) {
     if (intro !== undefined) {
       const stage = shop.stages.find((s) => s.id === shared)?.range ?? range;
-      yield { kind: 'intro', reading: readingOf(intro, 'intro'), index: 0, stage };
+      add('intro', intro, 0, { stage });
     }
     for (const step of steps) {
-      yield { kind: 'do', reading: readingOf(step.text, 'do'), step, index: 0 };
-      if (step.note !== undefined) yield { kind: 'note', reading: readingOf(step.note, 'note'), step, index: 0 };
+      const where = { step };
+      add('do', step.text, 0, where);
+      if (step.note !== undefined) add('note', step.note, 0, where);
       for (const [index, { hazard, avoid }] of step.warnings.entries()) {
-        yield { kind: 'hazard', reading: readingOf(hazard, 'hazard'), step, index };
-        yield { kind: 'avoid', reading: readingOf(avoid, 'avoid'), step, index };
+        add('hazard', hazard, index, where);
+        add('avoid', avoid, index, where);
       }
-      for (const [index, { ifOut }] of step.measures.entries())
-        yield { kind: 'if out', reading: readingOf(ifOut, 'if out'), step, index };
+      for (const [index, { ifOut }] of step.measures.entries()) add('if out', ifOut, index, where);
     }
   }
-}
+  return made;
+});
 
 /** The words from `start` to `end` of the reading, where the file holds them unbroken; else, or without them, their field. */
 export function placeIn(scene: Scene, text: Text, start?: number, end?: number): Range {

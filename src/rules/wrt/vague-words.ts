@@ -3,15 +3,22 @@
 import type { Step } from '../../resolve/index.ts';
 import type { Check } from '../check.ts';
 import { eachText, type Finding, KIND_NAMES, type Kind } from './fields.ts';
+import { headFrom, heads } from './heads.ts';
 import type { Reading } from './reading.ts';
 import { VAGUE } from './vague.ts';
 
-const ANY = new RegExp(`(?<![\\w-])(?:${VAGUE.map((v) => `(${v.pattern})`).join('|')})(?![\\w-])`, 'gi');
+/** Tried where a word begins. */
+const ANY = new RegExp(`(?:${VAGUE.map((v) => `(${v.pattern})`).join('|')})(?![\\w-])`, 'iy');
+const HEADS = heads(VAGUE.map((v) => v.pattern));
 /** The value of these stands in the step itself when it tightens, measures or heats. */
 const TOLD_ELSEWHERE = /^(?:specified|recommended|required|prescribed|stated|correct|right) /i;
 
 export function* vagueWordsIn({ typed }: Reading, kind: Kind): Generator<Finding> {
-  for (const match of typed.matchAll(ANY)) {
+  for (let at = headFrom(HEADS, typed, 0); at < typed.length; at = headFrom(HEADS, typed, at)) {
+    ANY.lastIndex = at;
+    const match = ANY.exec(typed);
+    at = match === null ? at + 1 : at + match[0].length;
+    if (match === null) continue;
     const words = match[0].trimEnd();
     // What ought to be belongs to warnings and to actions out of limit; in a step it is an order that may be refused.
     if (/^should$/i.test(words) && kind !== 'do') continue;
