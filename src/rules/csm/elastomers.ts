@@ -6,23 +6,12 @@
  * Every cell is from memory of makers' tables except those in READ, which rest on a text that was read.
  */
 
+import { MEDIA } from '../../model/shapes/registers.ts';
+
 export type Verdict = 'ok' | 'no' | 'ask';
 
-/** Columns of the table. Greases and pastes go by their base oil. */
-const COLUMNS = [
-  'mineral oil',
-  'PAO oil',
-  'ester oil',
-  'PAG oil',
-  'silicone',
-  'PFPE',
-  'brake fluid',
-  'water-glycol',
-  'isopropanol',
-  'mineral spirits',
-  'ketone',
-  'chlorinated cleaner',
-] as const;
+/** Columns of the table: what content may name. Greases and pastes go by their base oil. */
+const COLUMNS = MEDIA;
 
 export type Medium = (typeof COLUMNS)[number];
 
