@@ -6,6 +6,7 @@ import { type Node, parseYaml, type SourceFile } from '../source/index.ts';
 import { type At, type Entry, entries, field } from './at.ts';
 import type { Salvaged } from './salvage.ts';
 import { readShape } from './shape-faults.ts';
+import { feedbackShape, outsideShape, temporaryShape } from './shapes/control.ts';
 import { machineShape } from './shapes/machine.ts';
 import { procedureShape, sharedStageShape } from './shapes/procedure.ts';
 import { benchesShape, consumablesShape, peopleShape, shopShape, toolsShape } from './shapes/registers.ts';
@@ -16,6 +17,9 @@ export type PersonContent = z.output<typeof peopleShape>[string];
 export type BenchContent = z.output<typeof benchesShape>[string];
 export type ToolContent = z.output<typeof toolsShape>[string];
 export type ConsumableContent = z.output<typeof consumablesShape>[string];
+export type OutsideContent = z.output<typeof outsideShape>[string];
+export type TemporaryContent = z.output<typeof temporaryShape>[string];
+export type FeedbackContent = z.output<typeof feedbackShape>[string];
 export type MachineContent = z.output<typeof machineShape>;
 export type SharedStageContent = z.output<typeof sharedStageShape>;
 export type ProcedureContent = z.output<typeof procedureShape>;
@@ -41,6 +45,10 @@ export interface Content {
   readonly machines: Register<MachineContent>;
   readonly stages: Register<SharedStageContent>;
   readonly procedures: Register<ProcedureContent>;
+  /** Outside documents, temporary changes, feedback: may be left out. */
+  readonly outside: Register<OutsideContent>;
+  readonly temporary: Register<TemporaryContent>;
+  readonly feedback: Register<FeedbackContent>;
   /** Torque tables typed from manuals. */
   readonly tables: Register<StatedTableContent>;
   readonly textOf: (file: string) => string | undefined;
@@ -48,7 +56,18 @@ export interface Content {
   readonly sound: boolean;
 }
 
-const REGISTERS = ['shop.yaml', 'people.yaml', 'benches.yaml', 'tools.yaml', 'consumables.yaml'] as const;
+const REGISTERS = [
+  'shop.yaml',
+  'people.yaml',
+  'benches.yaml',
+  'tools.yaml',
+  'consumables.yaml',
+  'outside.yaml',
+  'temporary.yaml',
+  'feedback.yaml',
+] as const;
+/** A shop may do without these. */
+const OPTIONAL: ReadonlySet<string> = new Set(['outside.yaml', 'temporary.yaml', 'feedback.yaml']);
 const FOLDERS = ['machines', 'procedures', 'stages', 'tables'] as const;
 
 /** Parses and checks the shapes of all files. shown: the shop folder's name in diagnostics. */
@@ -85,7 +104,7 @@ export function readContent(files: readonly SourceFile[], shown: string, tell: R
     const f = byPath.get(name);
     if (f === undefined) {
       // A folder without any content is one fault, reported where it was read.
-      if (files.length === 0) return undefined;
+      if (files.length === 0 || OPTIONAL.has(name)) return undefined;
       report('SRC001', { file: `${shown}/${name}`, start: 0, end: 0 }, `the shop has no \`${name}\``, {
         hint: `add \`${name}\` to the shop folder`,
       });
@@ -101,7 +120,7 @@ export function readContent(files: readonly SourceFile[], shown: string, tell: R
     return {
       entries: new Map(list.map((e) => [e.key, e])),
       faulty: read?.dropped ?? new Set(),
-      unread: read === undefined,
+      unread: read === undefined && (byPath.has(name) || !OPTIONAL.has(name)),
       file: `${shown}/${name}`,
     };
   }
@@ -147,6 +166,9 @@ export function readContent(files: readonly SourceFile[], shown: string, tell: R
     benches: register('benches.yaml', benchesShape),
     tools: register('tools.yaml', toolsShape),
     consumables: register('consumables.yaml', consumablesShape),
+    outside: register('outside.yaml', outsideShape),
+    temporary: register('temporary.yaml', temporaryShape),
+    feedback: register('feedback.yaml', feedbackShape),
     machines: folder<MachineContent>('machines', machineShape, (m) => m.id, 'id'),
     stages: folder<SharedStageContent>('stages', sharedStageShape, (s) => s.id, 'id'),
     procedures: folder<ProcedureContent>('procedures', procedureShape, (p) => p.doc, 'doc'),

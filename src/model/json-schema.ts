@@ -1,6 +1,7 @@
 /** JSON Schema files for an editor, from the same shapes that the compiler checks. */
 
 import { z } from 'zod';
+import { feedbackShape, outsideShape, temporaryShape } from './shapes/control.ts';
 import { machineShape } from './shapes/machine.ts';
 import { procedureShape, sharedStageShape } from './shapes/procedure.ts';
 import { benchesShape, consumablesShape, peopleShape, shopShape, toolsShape } from './shapes/registers.ts';
@@ -12,6 +13,9 @@ const SHAPES: Readonly<Record<string, z.ZodType>> = {
   benches: benchesShape,
   tools: toolsShape,
   consumables: consumablesShape,
+  outside: outsideShape,
+  temporary: temporaryShape,
+  feedback: feedbackShape,
   machine: machineShape,
   stage: sharedStageShape,
   procedure: procedureShape,

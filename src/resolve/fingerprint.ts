@@ -2,24 +2,30 @@
 
 import { createHash } from 'node:crypto';
 
-/** The card with its fingerprint, which is computed when it is first read: a check prints none. content: called once. */
+/** The card with its digest and fingerprint, computed when one is first read: a check needs none. content: called once. */
 export function withFingerprint<T extends object>(
   card: T,
   content: () => unknown,
-): T & { readonly fingerprint: string } {
+): T & { readonly digest: string; readonly fingerprint: string } {
   let known: string | undefined;
-  return Object.defineProperty(card, 'fingerprint', {
-    enumerable: true,
-    get: () => {
-      known ??= fingerprint(content());
-      return known;
-    },
-  }) as T & { readonly fingerprint: string };
+  const get = (): string => {
+    known ??= digest(content());
+    return known;
+  };
+  return Object.defineProperties(card, {
+    digest: { enumerable: true, get },
+    fingerprint: { enumerable: true, get: () => fingerprintOf(get()) },
+  }) as T & { readonly digest: string; readonly fingerprint: string };
 }
 
-/** First 8 hex digits, upper case, of the SHA-256 over the content's JSON without the keys `range` and `ranges`. */
-export function fingerprint(content: unknown): string {
-  return createHash('sha256').update(jsonWithoutPlaces(content)).digest('hex').slice(0, 8).toUpperCase();
+/** SHA-256, hex, over the content's JSON without the keys `range` and `ranges`. */
+export function digest(content: unknown): string {
+  return createHash('sha256').update(jsonWithoutPlaces(content)).digest('hex');
+}
+
+/** What is printed of a digest: its first 8 digits, upper case. */
+export function fingerprintOf(hex: string): string {
+  return hex.slice(0, 8).toUpperCase();
 }
 
 /**

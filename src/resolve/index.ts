@@ -3,6 +3,7 @@
 import type { Report } from '../diagnostics/index.ts';
 import { type Content, field } from '../model/index.ts';
 import { type Context, lookUp } from './context.ts';
+import { resolveFeedback, resolveOutside, resolveTemporary } from './control-registers.ts';
 import { type MachineAtHand, machineAtHand, resolveMachine } from './machines.ts';
 import { resolveDocument } from './procedures.ts';
 import {
@@ -30,6 +31,7 @@ export {
 } from './joint-words.ts';
 export { type FromFile, isWritten, keyPlaceOf, placeOf, READ_FROM } from './read-from.ts';
 export * from './types.ts';
+export { whereUsed } from './where-used.ts';
 export { capitalised, listed } from './words.ts';
 
 /** Reports every reference that leads nowhere and every number that cannot be read; what could be resolved is returned. */
@@ -76,6 +78,9 @@ export function resolveShop(content: Content, tell: Report): ResolvedShop {
     tables: resolveTables(context),
     statedTables: resolveStatedTables(context),
     whereUsed: whereUsed(documents),
+    outside: resolveOutside(context),
+    temporaryChanges: resolveTemporary(context),
+    feedback: resolveFeedback(context),
     stages: resolveStages(content, documents),
   };
   return sound ? shop : { ...shop, incomplete: true };

@@ -36,7 +36,13 @@ export function resolveDocument(context: Context, at: Entry<ProcedureContent>, h
   const axes = v.applies ?? {};
   const chosenAxes = Object.keys(axes);
   const revisions = items(field(at, 'revisions')).map((r) => ({
-    ...r.value,
+    rev: r.value.rev,
+    effective: r.value.effective,
+    approved: r.value.approved,
+    author: r.value.author,
+    approver: r.value.approver,
+    class: r.value.class ?? ('major' as const),
+    affects: r.value.affects ?? [],
     what: joinUnits(r.value.what),
     why: joinUnits(r.value.why),
     range: r.node.range,
@@ -44,18 +50,20 @@ export function resolveDocument(context: Context, at: Entry<ProcedureContent>, h
   const revision = revisions.at(-1);
   if (revision === undefined) throw new RangeError('the shape asks for at least one revision');
   const variants = combinations(axes).map((choices) =>
-    resolveVariant(context, at, hand, choices, chosenAxes, revision.rev),
+    resolveVariant(context, at, hand, choices, chosenAxes, revision.rev, () => head),
   );
+  const purpose = resolveProse(context, field(at, 'purpose'), {
+    ...machineNames(context, hand, [], undefined),
+    step: () => undefined,
+  });
+  const head = headContent(context, at, hand, revision, purpose);
   return {
     doc: v.doc,
     slug: v.doc.toLowerCase(),
     title: joinUnits(v.title),
     machine: machine.key,
     machineName: machine.value.name,
-    purpose: resolveProse(context, field(at, 'purpose'), {
-      ...machineNames(context, hand, [], undefined),
-      step: () => undefined,
-    }),
+    purpose,
     owner: v.owner,
     review: v.review,
     level: v.level,
@@ -117,6 +125,7 @@ function resolveVariant(
   choices: readonly Choice[],
   chosenAxes: readonly string[],
   rev: string,
+  head: () => unknown,
 ): Variant {
   const { doc } = at.value;
   const raw = expandStages(context, at, hand, choices, chosenAxes);
@@ -152,6 +161,7 @@ function resolveVariant(
   const joints = jointsOf(context, at, hand, choices, chosenAxes, steps);
   const key = variantKey(choices);
   const path = ['C', doc, rev, ...(key === '' ? [] : [key.toUpperCase()])].join('/');
+  const serials = serialsOf(hand.entry.value, choices);
   const content = {
     label: variantLabel(choices),
     stages,
@@ -163,7 +173,7 @@ function resolveVariant(
   const variant = {
     key,
     choices,
-    serials: serialsOf(hand.entry.value, choices),
+    serials,
     path,
     // Scheme and host ignore case, which keeps the printed symbol small; the folders of a static host do not.
     address: `${new URL(context.info.address).origin.toUpperCase()}${context.info.basePath}${path}/`,
@@ -175,7 +185,31 @@ function resolveVariant(
     workSeconds: stages.reduce((sum, s) => sum + (s.time?.si ?? s.steps.reduce((n, x) => n + (x.time?.si ?? 0), 0)), 0),
     waitSeconds: steps.reduce((sum, s) => sum + (s.wait?.time.si ?? 0), 0),
   };
-  return withFingerprint(variant, () => ({ doc, rev, title: at.value.title, ...content }));
+  return withFingerprint(variant, () => ({ doc, rev, head: head(), serials, ppe: variant.ppe, ...content }));
+}
+
+/** What all cards of a document say beside their steps and lists: part of their digest. */
+function headContent(
+  context: Context,
+  at: Entry<ProcedureContent>,
+  hand: MachineAtHand,
+  revision: Document['revision'],
+  purpose: Prose,
+): unknown {
+  const v = at.value;
+  const machine = hand.entry.value;
+  const { name, safety, storedEnergy, report } = context.info;
+  const named = (id: string): string => context.people.get(id)?.name ?? id;
+  return {
+    title: v.title,
+    purpose,
+    machine: [machine.name, machine.mark, machine.where],
+    energy: v.energy ?? machine.energy ?? [],
+    facts: [v.people, v.level, v.review, named(v.owner), v.formerly ?? []],
+    sources: v.sources ?? [],
+    revision: { ...revision, author: named(revision.author), approver: named(revision.approver) },
+    shop: [name, safety, storedEnergy, report],
+  };
 }
 
 function expandStages(

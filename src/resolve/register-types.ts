@@ -23,8 +23,26 @@ export interface ShopInfo {
   /** Heaviest part that one person lifts, and the highest temperature to which a part is heated. */
   readonly liftAlone: Mass;
   readonly heatLimit: Temperature;
+  readonly control: ControlRules;
   /** `content/shop.yaml`, as shown to the author. */
   readonly file: string;
+}
+
+/** The shop's own rules of document control. */
+export interface ControlRules {
+  /** How revisions are named: A, B, C without I, O, Q, S, X, Z, or 1, 2, 3. */
+  readonly scheme: 'letters' | 'numbers';
+  /** Classes of change whose approval must be signed. */
+  readonly signed: readonly ('major' | 'minor')[];
+  /** Days within which a receipt comes back. */
+  readonly receiptDays: { readonly suspension: number; readonly major: number; readonly minor: number };
+  /** Most temporary changes open on one document, and the most days that one may hold. */
+  readonly temporaryMost: number;
+  readonly temporaryDays: number;
+  /** Days before a review is due that it is called due soon. */
+  readonly dueSoonDays: number;
+  /** Days after which an answer of the site is too old to be trusted. */
+  readonly freshDays: number;
 }
 
 export interface Person extends FromFile {
@@ -43,6 +61,8 @@ export interface Bench extends FromFile {
   readonly lead?: string;
   /** Document numbers in binder order. */
   readonly binder: readonly string[];
+  /** Number of the controlled copies that hang here. */
+  readonly copy: number;
   /** Its key in the register. */
   readonly keyRange: Range;
 }

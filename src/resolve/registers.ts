@@ -18,7 +18,7 @@ import type { Context } from './context.ts';
 import { lookUp } from './context.ts';
 import { checkDate, defined, plainText, readLimit, readQuantity } from './quantities.ts';
 import { READ_FROM } from './read-from.ts';
-import type { Bench, Consumable, Person, ShopInfo, Tool } from './types.ts';
+import type { Bench, Consumable, ControlRules, Person, ShopInfo, Tool } from './types.ts';
 
 /** NIOSH lifting equation, load constant (memory). */
 const LIFT_ALONE = quantity('mass', 23, 'kg', 0);
@@ -42,8 +42,29 @@ export function resolveInfo(shop: At<ShopContent> | undefined, report: Report): 
     safety: s?.safety ?? '',
     liftAlone: readQuantity(report, limits && optional(limits, 'lift_alone'), 'mass') ?? LIFT_ALONE,
     heatLimit: readQuantity(report, limits && optional(limits, 'heat'), 'temperature') ?? HEAT_LIMIT,
+    control: resolveRules(s?.control),
     file: shop?.node.range.file ?? 'shop.yaml',
     ...defined({ storedEnergy: s?.stored_energy, report: s?.report }),
+  };
+}
+
+/**
+ * Defaults: receipts in 1, 3 and 7 days after DOE-STD-1073-2003, 6.3.8 (24 h, 72 h, 7 days); two temporary changes at most
+ * (same, 6.3.7: two to five) for 90 days at most (common practice: 30 to 90).
+ */
+function resolveRules(written: ShopContent['control']): ControlRules {
+  return {
+    scheme: written?.revisions ?? 'letters',
+    signed: written?.signed ?? [],
+    receiptDays: {
+      suspension: written?.receipts?.suspension ?? 1,
+      major: written?.receipts?.major ?? 3,
+      minor: written?.receipts?.minor ?? 7,
+    },
+    temporaryMost: written?.temporary?.most ?? 2,
+    temporaryDays: written?.temporary?.days ?? 90,
+    dueSoonDays: written?.due_soon ?? 60,
+    freshDays: written?.fresh ?? 30,
   };
 }
 
@@ -184,6 +205,14 @@ export function conditionHint(id: string): string {
 
 export function resolveBenches(context: Context): Bench[] {
   const { content } = context;
+  const stated = new Set([...content.benches.entries.values()].map((at) => at.value.copy));
+  let last = 0;
+  /** Lowest number that no bench states. */
+  const free = (): number => {
+    do last += 1;
+    while (stated.has(last));
+    return last;
+  };
   return [...content.benches.entries].map(([id, at]) => {
     const lead = optional(at, 'lead');
     if (lead !== undefined) lookUp(context, 'person', content.people, lead.value, lead.node.range);
@@ -201,6 +230,7 @@ export function resolveBenches(context: Context): Bench[] {
       name: at.value.name,
       place: at.value.place,
       binder: [...seen],
+      copy: at.value.copy ?? free(),
       keyRange: at.keyRange,
       [READ_FROM]: at.node,
       ...defined({ lead: at.value.lead }),

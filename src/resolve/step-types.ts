@@ -46,6 +46,22 @@ export interface ConsumableUse {
   readonly quantity?: Quantity<'volume' | 'mass' | 'length'>;
 }
 
+/** What of a step differs from the issue before: each has its change bar. */
+export type StepMark = 'text' | 'note' | 'warnings' | 'joint' | 'measures' | 'lists' | 'wait' | 'points' | 'records';
+
+/** A temporary change as it is shown before its step. */
+export interface TemporaryNote {
+  /** `TC-07` */
+  readonly number: string;
+  readonly text: Prose;
+  readonly reason: string;
+  /** `at the bench Heat exchange only; serial numbers 1001 to 1040 only`; empty for everywhere. */
+  readonly scope: string;
+  /** Last day: `2026-12-20`. */
+  readonly until: string;
+  readonly approver: string;
+}
+
 export interface Step extends FromFile {
   /** Counted through the whole procedure from 1. */
   readonly number: number;
@@ -82,6 +98,9 @@ export interface Step extends FromFile {
   readonly time?: Time;
   /** `used by OF-204`, where the step belongs to a shared stage: printed under the caret. */
   readonly label?: string;
+  /** Set when an issue is published: change bars, and temporary changes in force. */
+  readonly marks?: readonly StepMark[];
+  readonly temporary?: readonly TemporaryNote[];
   readonly range: Range;
 }
 

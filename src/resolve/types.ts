@@ -5,12 +5,14 @@
 
 import type { Range } from '../diagnostics/index.ts';
 import type { JointCondition, StatedTableComparison, TorqueTable } from '../torque/index.ts';
+import type { Feedback, OutsideDocument, TemporaryDraft } from './control-types.ts';
 import type { JointPlan } from './joint-types.ts';
 import type { FromFile } from './read-from.ts';
 import type { Bench, Choice, Consumable, Machine, Person, ShopInfo, Tool } from './register-types.ts';
 import type { ConsumableTotal, PartUse, Stage, ToolUse } from './step-types.ts';
 import type { Prose, SourceNote } from './text-types.ts';
 
+export type * from './control-types.ts';
 export type * from './joint-types.ts';
 export type * from './register-types.ts';
 export type * from './step-types.ts';
@@ -31,7 +33,9 @@ export interface Variant {
   readonly address: string;
   /** `OF-204-LARGE`: stem of its card file. */
   readonly cardName: string;
-  /** First 8 hex digits (upper case) of the SHA-256 over the resolved content. */
+  /** SHA-256, hex, of everything that the card says. */
+  readonly digest: string;
+  /** Its first 8 digits, upper case: printed. */
   readonly fingerprint: string;
   readonly stages: readonly Stage[];
   /** Joints that its steps loosen or tighten, in order of use. */
@@ -70,10 +74,26 @@ export interface Revision {
   readonly approved: string;
   readonly author: string;
   readonly approver: string;
+  /** Class of the change. */
+  readonly class: 'major' | 'minor';
+  /** Other documents that it affects. */
+  readonly affects: readonly string[];
   readonly what: string;
   readonly why: string;
   readonly range: Range;
 }
+
+/** The panel of a new issue: what changed since the one before. */
+export interface ChangePanel {
+  readonly since: string;
+  /** At most five lines, the most telling first. */
+  readonly lines: readonly string[];
+  /** How many further changes there are. */
+  readonly more: number;
+}
+
+/** Shown on page and card of a document that must not be worked from as it stands. */
+export type Standing = 'draft' | 'not yet effective';
 
 export interface Document extends FromFile {
   /** `OF-204` */
@@ -97,6 +117,10 @@ export interface Document extends FromFile {
   readonly variants: readonly Variant[];
   /** Benches whose binder holds it. */
   readonly benches: readonly string[];
+  /** Absent when it is in force. */
+  readonly standing?: Standing;
+  /** Set when an issue is published that followed another. */
+  readonly changes?: ChangePanel;
   readonly range: Range;
   /** A fault was met while it, a shared stage or its machine was read or resolved: what seems to be missing may be there. */
   readonly incomplete?: true;
@@ -139,6 +163,11 @@ export interface ResolvedShop {
     readonly usedBy: readonly string[];
     readonly range: Range;
   })[];
+  /** Documents from outside on which the shop's numbers rest. */
+  readonly outside: readonly OutsideDocument[];
+  /** Temporary changes as written; only those issued are published. */
+  readonly temporaryChanges: readonly TemporaryDraft[];
+  readonly feedback: readonly Feedback[];
   /** A fault was met while it was read or resolved: what seems to be used nowhere may be meant where the fault is. */
   readonly incomplete?: true;
 }

@@ -16,6 +16,15 @@ const NOTHING: ResolvedShop = {
     safety: '',
     liftAlone: { dimension: 'mass', value: 0, unit: 'kg', decimals: 0, si: 0 },
     heatLimit: { dimension: 'temperature', value: 0, unit: 'K', decimals: 0, si: 0 },
+    control: {
+      scheme: 'letters',
+      signed: [],
+      receiptDays: { suspension: 1, major: 3, minor: 7 },
+      temporaryMost: 2,
+      temporaryDays: 90,
+      dueSoonDays: 60,
+      freshDays: 30,
+    },
     file: '',
   },
   people: [],
@@ -27,6 +36,9 @@ const NOTHING: ResolvedShop = {
   tables: [],
   statedTables: [],
   whereUsed: { tools: {}, consumables: {}, parts: {}, joints: {} },
+  outside: [],
+  temporaryChanges: [],
+  feedback: [],
   stages: [],
 };
 

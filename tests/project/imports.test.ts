@@ -21,16 +21,18 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   geometry: ['units'],
   resolve: [...ENGINE, 'source', 'model'],
   lists: ['units', 'resolve'],
-  layout: RESOLVED,
+  control: [...RESOLVED],
+  layout: [...RESOLVED, 'control'],
   rules: [...RESOLVED, 'layout'],
-  pipeline: [...RESOLVED, 'layout', 'rules'],
+  pipeline: [...RESOLVED, 'control', 'lists', 'layout', 'rules'],
   'render/svg': [...RESOLVED, 'layout'],
-  'render/pdf': [...RESOLVED, 'layout', 'render/qr'],
+  'render/pdf': [...RESOLVED, 'control', 'layout', 'render/qr'],
   'render/qr': [...RESOLVED, 'layout', 'render/svg'],
-  'render/html': [...RESOLVED, 'layout', 'render/svg'],
+  'render/html': [...RESOLVED, 'control', 'layout', 'render/svg'],
   'render/search': [...RESOLVED, 'render/html'],
   site: [
     ...RESOLVED,
+    'control',
     'lists',
     'layout',
     'rules',
@@ -43,7 +45,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** Only these read files; `resolve` hashes, and hashing is no reading. */
-const MAY_READ_FILES = ['source', 'site'];
+const MAY_READ_FILES = ['source', 'control', 'site'];
 
 function folderOf(file: string): string {
   const [first = '', second = ''] = path.relative(SRC, file).split(path.sep);

@@ -3,7 +3,7 @@
 import { createHash } from 'node:crypto';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { fingerprint, jsonWithoutPlaces } from '../../src/resolve/fingerprint.ts';
+import { digest, fingerprintOf, jsonWithoutPlaces } from '../../src/resolve/fingerprint.ts';
 import { FULL_SHOP } from '../fixtures/full-joint.ts';
 import { compileMini } from '../fixtures/mini-shop.ts';
 
@@ -43,9 +43,9 @@ test('the variants of a shop with every kind of joint, twice over', () => {
   }
 });
 
-test('a digest is the first eight digits of the SHA-256 of that JSON', () => {
-  expect(fingerprint({ a: 1, range: 2 })).toBe(
+test('a fingerprint is the first eight digits of the SHA-256 of that JSON', () => {
+  expect(fingerprintOf(digest({ a: 1, range: 2 }))).toBe(
     createHash('sha256').update('{"a":1}').digest('hex').slice(0, 8).toUpperCase(),
   );
-  expect(fingerprint({ a: 1 })).not.toBe(fingerprint({ a: 2 }));
+  expect(digest({ a: 1 })).not.toBe(digest({ a: 2 }));
 });

@@ -32,6 +32,9 @@ export const docNumber = z
 export const revision = z.string().regex(REVISION_PATTERN).meta({ description: 'Revision letter or number' });
 export const date = z.string().regex(DATE_PATTERN).meta({ description: 'Date as YYYY-MM-DD' });
 
+/** Of a change: major needs full review and approval, minor is editorial. */
+export const CHANGE_CLASSES = ['major', 'minor'] as const;
+
 export const words = z.string().min(1).max(400).meta({ description: 'Plain text' });
 export const markdown = z.string().min(1).max(4000).meta({
   description:

@@ -2,6 +2,7 @@
 
 import { z } from 'zod';
 import {
+  CHANGE_CLASSES,
   consumableId,
   date,
   docNumber,
@@ -129,6 +130,8 @@ const revisionShape = z.strictObject({
   approved: date,
   author: personId,
   approver: personId,
+  class: z.enum(CHANGE_CLASSES).optional().meta({ description: 'Class of the change; major, unless said' }),
+  affects: z.array(docNumber).min(1).optional().meta({ description: 'Other documents that the change affects' }),
   what: words,
   why: words,
 });
@@ -151,7 +154,10 @@ export const procedureShape = z
     people: z.int().min(1).max(20).default(1),
     formerly: z.array(words).optional().meta({ description: 'Old document numbers and other words to search for' }),
     sources: z.array(source).optional(),
-    revisions: z.array(revisionShape).min(1).meta({ description: 'Oldest first; the last one is in force' }),
+    revisions: z
+      .array(revisionShape)
+      .min(1)
+      .meta({ description: 'Change records, oldest first; the last one is in force, or is the next to be issued' }),
     stages: z.array(z.union([useShape, stageShape])).min(1),
   })
   .meta({ title: 'Procedure' });

@@ -1,7 +1,45 @@
 /** Shapes of the shop's own registers: shop, people, benches, tools, consumables. */
 
 import { z } from 'zod';
-import { benchId, date, docNumber, id, limit, personId, ppe, quantity, source, words } from './common.ts';
+import {
+  benchId,
+  CHANGE_CLASSES,
+  date,
+  docNumber,
+  id,
+  limit,
+  personId,
+  ppe,
+  quantity,
+  source,
+  words,
+} from './common.ts';
+
+const days = z.int().min(1).max(3650);
+
+const controlShape = z.strictObject({
+  revisions: z
+    .enum(['letters', 'numbers'])
+    .optional()
+    .meta({ description: 'How revisions are named: A, B, C without those that are read as figures, or 1, 2, 3' }),
+  signed: z
+    .array(z.enum(CHANGE_CLASSES))
+    .optional()
+    .meta({ description: 'Classes of change whose approval must carry a signature' }),
+  receipts: z
+    .strictObject({ suspension: days.optional(), major: days.optional(), minor: days.optional() })
+    .optional()
+    .meta({ description: 'Days within which a bench confirms; else 1, 3 and 7' }),
+  temporary: z
+    .strictObject({
+      most: z.int().min(1).max(9).optional().meta({ description: 'Most that may be open on one document; else 2' }),
+      days: days.optional().meta({ description: 'Longest that one may hold; else 90' }),
+    })
+    .optional()
+    .meta({ description: 'Limits of temporary changes' }),
+  due_soon: days.optional().meta({ description: 'Days before a review is due that it is called due soon; else 60' }),
+  fresh: days.optional().meta({ description: 'Days after which an answer of the site is too old; else 30' }),
+});
 
 export const shopShape = z
   .strictObject({
@@ -49,6 +87,7 @@ export const shopShape = z
       )
       .optional()
       .meta({ description: 'Torque tables that the shop wants computed' }),
+    control: controlShape.optional().meta({ description: "The shop's own rules of document control" }),
   })
   .meta({ title: 'Shop' });
 
@@ -67,6 +106,7 @@ export const benchesShape = z
       place: words,
       lead: personId.optional(),
       binder: z.array(docNumber).min(1).meta({ description: 'Documents that hang at this bench, in order' }),
+      copy: z.int().min(1).max(999).optional().meta({ description: 'Number of the controlled copies that hang here' }),
     }),
   )
   .meta({ title: 'Benches' });

@@ -1,0 +1,409 @@
+/** The acts of document control, what follows from them on a given day, and what the pages and notices show of it. Plain data. */
+
+import type { Document, Machine, Person, ShopInfo, StepMark } from '../resolve/types.ts';
+
+/** Of a change: major needs the owner's review and approval, minor is editorial (DOE-STD-1073-2003, 6.3.5). */
+export type ChangeClass = 'major' | 'minor';
+
+/** What every line of the ledger holds. */
+export interface EntryBase {
+  /** Counted from 1. */
+  readonly seq: number;
+  /** SHA-256, hex, of the line before without its line end; 64 noughts in the first line. */
+  readonly prev: string;
+  /** Day on which the line was written, by the clock of the machine that wrote it: `2026-03-02`. */
+  readonly recorded: string;
+  readonly signature?: Signature;
+}
+
+/** Benches whose binders held the document when the line was written, with the numbers of their copies. */
+export type Distribution = readonly { readonly bench: string; readonly copy: number }[];
+
+/** By the approver, over the canonical JSON of the line without this field. */
+export interface Signature {
+  readonly by: string;
+  /** First 16 hex digits of the SHA-256 over the public key's SPKI form. */
+  readonly key: string;
+  /** Ed25519, base64. */
+  readonly value: string;
+}
+
+/** One card of an issue. */
+export interface IssuedCard {
+  /** Variant's key; empty when there are none. */
+  readonly variant: string;
+  readonly label: string;
+  /** `C/OF-204/B/LARGE` */
+  readonly path: string;
+  readonly fingerprint: string;
+  /** SHA-256, hex, of all that the card says: its first 8 digits are the fingerprint. */
+  readonly digest: string;
+  /** Printed sides. */
+  readonly sides: number;
+}
+
+export interface IssueEntry extends EntryBase {
+  readonly kind: 'issue';
+  readonly distribution: Distribution;
+  readonly doc: string;
+  readonly rev: string;
+  readonly title: string;
+  readonly change: { readonly class: ChangeClass; readonly what: string; readonly why: string };
+  /** Other documents that the change affects. */
+  readonly affects: readonly string[];
+  readonly author: string;
+  readonly approver: string;
+  readonly approved: string;
+  readonly effective: string;
+  readonly snapshot: FileSeal & { readonly format: number; readonly engine: string };
+  /** The comparison with the issue before; absent in a first issue. */
+  readonly comparison?: FileSeal;
+  readonly cards: readonly IssuedCard[];
+}
+
+/** A file beside the ledger, by its path from `issued/`. */
+export interface FileSeal {
+  readonly file: string;
+  readonly sha256: string;
+}
+
+/** A safety stop: no copy of the document may be used. */
+export interface SuspendEntry extends EntryBase {
+  readonly kind: 'suspend';
+  readonly distribution: Distribution;
+  readonly doc: string;
+  readonly reason: string;
+  readonly by: string;
+}
+
+/** Lifts a suspension. */
+export interface ReinstateEntry extends EntryBase {
+  readonly kind: 'reinstate';
+  readonly distribution: Distribution;
+  readonly doc: string;
+  readonly reason: string;
+  readonly by: string;
+  readonly approver: string;
+}
+
+export interface WithdrawEntry extends EntryBase {
+  readonly kind: 'withdraw';
+  readonly distribution: Distribution;
+  readonly doc: string;
+  readonly reason: string;
+  readonly by: string;
+  readonly approver: string;
+  readonly effective: string;
+  /** Document to use instead. */
+  readonly replacement?: string;
+}
+
+export interface TemporaryScope {
+  /** Benches at which it holds; absent: all. */
+  readonly benches?: readonly string[];
+  /** Keys of the variants for which it holds; absent: all. */
+  readonly variants?: readonly string[];
+  readonly serials?: { readonly from: number; readonly to: number };
+}
+
+/** A temporary change, as it was approved. */
+export interface TemporaryEntry extends EntryBase {
+  readonly kind: 'temporary';
+  readonly distribution: Distribution;
+  /** `TC-07` */
+  readonly number: string;
+  readonly doc: string;
+  readonly rev: string;
+  /** Number of the step before which it is shown. */
+  readonly step: number;
+  /** What is done otherwise, Markdown without references. */
+  readonly text: string;
+  readonly reason: string;
+  readonly scope: TemporaryScope;
+  readonly author: string;
+  readonly approver: string;
+  readonly approved: string;
+  readonly from: string;
+  /** Last day on which it holds. */
+  readonly until: string;
+}
+
+/** Ends a temporary change before its last day. */
+export interface TemporaryEndEntry extends EntryBase {
+  readonly kind: 'temporary-end';
+  readonly distribution: Distribution;
+  readonly number: string;
+  readonly reason: string;
+  readonly by: string;
+}
+
+/** The holder of a copy has done what a notice asks. */
+export interface ReceiptEntry extends EntryBase {
+  readonly kind: 'receipt';
+  /** `CN-17`: number of the notice. */
+  readonly notice: string;
+  readonly bench: string;
+  /** Copy number of the bench's binder. */
+  readonly copy: number;
+  /** Person of the register who signed. */
+  readonly by: string;
+  readonly on: string;
+}
+
+/** A periodic review that left the document as it is. */
+export interface ReviewEntry extends EntryBase {
+  readonly kind: 'review';
+  readonly doc: string;
+  readonly rev: string;
+  readonly by: string;
+  readonly on: string;
+  readonly finding: string;
+}
+
+export type Entry =
+  | IssueEntry
+  | SuspendEntry
+  | ReinstateEntry
+  | WithdrawEntry
+  | TemporaryEntry
+  | TemporaryEndEntry
+  | ReceiptEntry
+  | ReviewEntry;
+
+/** A verified ledger. */
+export interface Ledger {
+  readonly entries: readonly Entry[];
+  /** SHA-256, hex, of the last line; 64 noughts for an empty ledger. */
+  readonly head: string;
+  /** SHA-256 of each line, in order. */
+  readonly hashes: readonly string[];
+}
+
+export const NO_HASH = '0'.repeat(64);
+export const EMPTY_LEDGER: Ledger = { entries: [], head: NO_HASH, hashes: [] };
+
+/** What a snapshot holds: the procedure and all that its cards take from the registers. */
+export interface Snapshot {
+  readonly format: 1;
+  /** Version of the program that froze it. */
+  readonly engine: string;
+  readonly info: ShopInfo;
+  /** Those whom the document names. */
+  readonly people: readonly Pick<Person, 'id' | 'name' | 'role' | 'approves'>[];
+  readonly tools: readonly { readonly id: string; readonly name: string }[];
+  /** Without its parts and joints: those used stand in the document. */
+  readonly machine: Omit<Machine, 'parts' | 'joints' | 'range' | 'keyRange'>;
+  readonly document: Document;
+}
+
+// --- comparison -------------------------------------------------------------------------------------------------------
+
+export type ChangeKind = 'value' | 'added' | 'removed' | 'moved' | 'exchanged' | 'reworded';
+
+/** One thing that differs in meaning between two issues. */
+export interface Change {
+  readonly kind: ChangeKind;
+  /** What it concerns: orders the list, most telling first. */
+  readonly of:
+    | 'torque'
+    | 'limit'
+    | 'pattern'
+    | 'joint'
+    | 'warning'
+    | 'energy'
+    | 'step'
+    | 'tool'
+    | 'consumable'
+    | 'part'
+    | 'time'
+    | 'variant'
+    | 'document';
+  /** One line, complete in itself: `Torque of the end-cover joint: 85 → 95 N·m`. */
+  readonly words: string;
+  /** Old and new, for side by side; absent where there was or is nothing. */
+  readonly before?: string;
+  readonly after?: string;
+  /** Number of the step in the older and in the newer issue. */
+  readonly stepBefore?: number;
+  readonly stepAfter?: number;
+  /** Labels of the variants that it concerns; empty for all. */
+  readonly variants: readonly string[];
+}
+
+export interface Comparison {
+  readonly format: 1;
+  readonly doc: string;
+  readonly from: string;
+  readonly to: string;
+  readonly changes: readonly Change[];
+  /** By variant key and step number of the newer issue: what of the step differs. A step that only moved has none. */
+  readonly marks: Readonly<Record<string, Readonly<Record<string, readonly StepMark[]>>>>;
+}
+
+// --- what follows on a given day ------------------------------------------------------------------------------------
+
+export type CardStanding = 'current' | 'superseded' | 'not yet effective' | 'suspended' | 'withdrawn' | 'draft';
+
+export interface OpenTemporary extends TemporaryEntry {
+  /** How many days are left, the last one included. */
+  readonly daysLeft: number;
+}
+
+export interface DocumentState {
+  readonly doc: string;
+  /** Of the issue in force, else of the latest. */
+  readonly title: string;
+  readonly standing: 'in force' | 'not yet effective' | 'suspended' | 'withdrawn' | 'draft only';
+  /** All issues in the order of the ledger. */
+  readonly issues: readonly IssueEntry[];
+  /** In force on the day; kept while suspended. */
+  readonly current?: IssueEntry;
+  /** Issues whose day has not come. */
+  readonly coming: readonly IssueEntry[];
+  readonly suspended?: SuspendEntry;
+  readonly withdrawn?: WithdrawEntry;
+  readonly temporaries: readonly OpenTemporary[];
+  readonly reviews: readonly ReviewEntry[];
+}
+
+/** What the bench has to do, because of one line of the ledger. */
+export interface Notice {
+  /** `CN-17`, after the number of the line. */
+  readonly number: string;
+  readonly cause: 'issue' | 'suspend' | 'reinstate' | 'withdraw' | 'temporary' | 'temporary-end' | 'temporary-expiry';
+  readonly doc: string;
+  readonly title: string;
+  readonly bench: string;
+  readonly benchName: string;
+  readonly place: string;
+  readonly copy: number;
+  readonly copies: number;
+  readonly class: ChangeClass;
+  /** Day on which it is to be done. */
+  readonly due: string;
+  /** Days that the shop allows for the receipt. */
+  readonly limitDays: number;
+  readonly takeOut: readonly NoticeCard[];
+  readonly putIn: readonly NoticeCard[];
+  readonly what: string;
+  readonly why: string;
+  readonly approver?: string;
+  readonly receipt?: ReceiptEntry;
+  /** Days since `due`; absent before it. */
+  readonly age?: number;
+  readonly overdue: boolean;
+}
+
+export interface NoticeCard {
+  readonly doc: string;
+  readonly rev: string;
+  readonly label: string;
+  readonly sides: number;
+  readonly fingerprint: string;
+  /** Card file within the published folder; absent for what is taken out. */
+  readonly file?: string;
+  /** `TC-07`, for a card with temporary changes. */
+  readonly with?: readonly string[];
+}
+
+/** What the address of a card that is not in force answers. */
+export interface Answer {
+  /** `C/OF-204/B/LARGE` */
+  readonly path: string;
+  readonly doc: string;
+  readonly slug: string;
+  readonly title: string;
+  /** Empty for a draft. */
+  readonly rev: string;
+  readonly label: string;
+  readonly fingerprint: string;
+  readonly standing: Exclude<CardStanding, 'current'>;
+  /** First day on which this revision holds; absent for a draft. */
+  readonly effective?: string;
+  /** Why it is suspended or withdrawn, and since when. */
+  readonly reason?: string;
+  readonly since?: string;
+  /** Revision to use now, where there is one, with the page of the same variant (or of the document). */
+  readonly use?: { readonly doc: string; readonly title: string; readonly rev: string; readonly path: string };
+  /** Newer issues up to the one in force, oldest first: what changed. */
+  readonly later: readonly {
+    readonly rev: string;
+    readonly effective: string;
+    readonly what: string;
+    readonly why: string;
+    /** Page of the comparison with the issue before it. */
+    readonly compare?: string;
+  }[];
+}
+
+/** Review of one document. */
+export interface ReviewState {
+  readonly doc: string;
+  readonly title: string;
+  readonly owner: string;
+  readonly interval: string;
+  readonly last: string;
+  readonly due: string;
+  readonly state: 'overdue' | 'due soon' | 'in order';
+}
+
+/** A new edition of an outside document, and what still rests on an older one. */
+export interface EditionState {
+  readonly id: string;
+  readonly document: string;
+  readonly kind: string;
+  readonly edition: string;
+  readonly owner: string;
+  readonly kept?: string;
+  readonly rests: readonly {
+    readonly doc: string;
+    readonly title: string;
+    /** Edition that the procedure names. */
+    readonly edition: string;
+    /** Numbers that rest on it: `torque of the end-cover joint 85 N·m (page 31)`. */
+    readonly numbers: readonly string[];
+    readonly confirmed?: { readonly by: string; readonly on: string; readonly finding: string };
+  }[];
+}
+
+/** How the draft of a document differs from its latest issue. */
+export interface DraftDifference {
+  readonly doc: string;
+  readonly title: string;
+  /** Absent when it was never issued. */
+  readonly since?: string;
+  /** Revision that the draft asks for. */
+  readonly rev: string;
+  readonly changes: readonly Change[];
+}
+
+/** Everything about control that the published folder shows. */
+export interface ControlView {
+  readonly asOf: string;
+  readonly ledger: { readonly entries: number; readonly head: string; readonly last?: string };
+  /** Sorted by number. */
+  readonly documents: readonly DocumentState[];
+  readonly answers: readonly Answer[];
+  /** Not yet answered by a receipt, oldest first; and those answered. */
+  readonly open: readonly Notice[];
+  readonly received: readonly Notice[];
+  readonly reviews: readonly ReviewState[];
+  readonly editions: readonly EditionState[];
+  readonly drafts: readonly DraftDifference[];
+  /** Every printed fingerprint. */
+  readonly fingerprints: readonly {
+    readonly fingerprint: string;
+    readonly doc: string;
+    readonly rev: string;
+    readonly label: string;
+    readonly path: string;
+    readonly standing: CardStanding;
+  }[];
+  /** Neighbouring issues, with their comparison's page `compare/of-204/b-c/`. */
+  readonly comparisons: readonly {
+    readonly doc: string;
+    readonly from: string;
+    readonly to: string;
+    readonly path: string;
+  }[];
+}
