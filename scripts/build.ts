@@ -1,13 +1,14 @@
 /** `npm run build`: checks the shop, and publishes it only when no error stands. */
 
 import { hasErrors, renderFull } from '../src/diagnostics/index.ts';
-import { buildReport, compileShop } from '../src/pipeline/index.ts';
+import { buildReport, compileShop, publishCompiled } from '../src/pipeline/index.ts';
 import { runCommand } from './lib/faults.ts';
 import { outFolder, readOptions, shopFolder } from './lib/options.ts';
 import { progress } from './lib/progress.ts';
 import { publish } from './lib/publish.ts';
+import { publishingDay, refuseRollBack } from './lib/publishing-day.ts';
 import { openStaging, type Staging } from './lib/staging.ts';
-import { acceptedLines, faultCount, shopCount } from './lib/summary.ts';
+import { acceptedLines, draftLines, faultCount, publishedCount } from './lib/summary.ts';
 
 let staging: Staging | undefined;
 for (const [signal, code] of [
@@ -26,24 +27,36 @@ await runCommand(async () => {
   const options = readOptions('build', 'Checks the shop folder and publishes site, cards and binders.', {
     shop: { type: 'string', help: 'the shop folder (or FETTLEBOOK_SHOP); default: content' },
     out: { type: 'string', help: 'folder to publish to; default: dist' },
+    'as-of': { type: 'string', help: 'day for which it is published, such as 2026-12-01; default: today' },
+    drafts: { type: 'boolean', help: 'shows drafts as well, marked across page and card; not for the bench' },
   });
   const shop = shopFolder(options);
   const out = outFolder(options);
   const shown = progress();
-  const compiled = compileShop({ ...shop, onStage: shown.stage });
+  const compiled = compileShop({ ...shop, cards: 'suspect', onStage: shown.stage });
   shown.end();
-  const { diagnostics, accepted, textOf, resolved, checked } = compiled;
+  const { diagnostics, accepted, textOf, checked } = compiled;
   if (diagnostics.length > 0) process.stderr.write(`${renderFull(diagnostics, textOf)}\n`);
   if (hasErrors(diagnostics) || checked === undefined) {
     process.stderr.write(`${faultCount(diagnostics)}: nothing is published, the earlier build stays as it was\n`);
     return 1;
   }
+  const { ledger } = compiled.control;
+  const asOf = publishingDay(options['as-of'], ledger);
+  refuseRollBack(out, ledger, asOf, options['as-of'] !== undefined);
+  const made = publishCompiled(compiled, { asOf, drafts: options['drafts'] === true, shown: shop.shown });
+  if (made.published === undefined) {
+    process.stderr.write(`${renderFull(made.diagnostics, textOf)}\n`);
+    process.stderr.write(`${faultCount(made.diagnostics)}: nothing is published, the earlier build stays as it was\n`);
+    return 1;
+  }
   staging = openStaging(out, shop.folder);
   try {
-    const files = await publish(checked, buildReport(compiled), staging.folder, shown);
+    const files = await publish(made.published, buildReport(compiled), staging.folder, shown);
     staging.publish();
     process.stdout.write(acceptedLines(accepted, textOf));
-    process.stdout.write(`${shopCount(resolved)}: ${files} files in ${out}\n`);
+    process.stdout.write(draftLines(made.published.view));
+    process.stdout.write(`${publishedCount(made.published)}: ${files} files in ${out}\n`);
     return 0;
   } finally {
     staging.discard();

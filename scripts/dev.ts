@@ -1,11 +1,12 @@
 /** `npm run dev`: the site of the working content with live reload; faults appear in the page and here. */
 
 import { hasErrors, renderFull } from '../src/diagnostics/index.ts';
-import { buildReport, compileShop } from '../src/pipeline/index.ts';
+import { buildReport, compileShop, publishCompiled } from '../src/pipeline/index.ts';
 import { devSite } from '../src/site/dev-site.ts';
 import { runCommand, UsageFault } from './lib/faults.ts';
 import { readOptions, shopFolder } from './lib/options.ts';
 import { faultCount, shopCount } from './lib/summary.ts';
+import { today } from './lib/today.ts';
 
 await runCommand(async () => {
   const options = readOptions('dev', 'Serves the site with live reload while you write.', {
@@ -21,19 +22,23 @@ await runCommand(async () => {
     ...(port === undefined ? {} : { port: Number(port) }),
     watchDirs: [shop.folder],
     compile: async () => {
-      const compiled = compileShop(shop);
-      const { diagnostics, textOf, resolved, checked } = compiled;
+      const compiled = compileShop({ ...shop, cards: 'suspect' });
+      const { diagnostics, textOf, resolved } = compiled;
       process.stdout.write(
         diagnostics.length > 0
           ? `${renderFull(diagnostics, textOf)}\n${faultCount(diagnostics)}\n`
           : `${shopCount(resolved)}: no faults\n`,
       );
+      // A clock that is behind the ledger stops a build; here it only shows the day of the last line.
+      const last = compiled.control.ledger.entries.at(-1)?.recorded ?? '';
+      const asOf = [today(), last].sort().at(-1) ?? last;
+      const { published } = publishCompiled(compiled, { asOf, drafts: true, shown: shop.shown });
       return {
         report: buildReport(compiled),
         diagnosticsText: renderFull(diagnostics, textOf),
         errors: hasErrors(diagnostics) ? diagnostics.filter((d) => d.severity === 'error').length : 0,
         // A shop with errors is half resolved; the last sound one stays behind the list of faults.
-        ...(checked === undefined ? {} : { shop: checked.shop }),
+        ...(published === undefined ? {} : { shop: published.shop, control: published.view }),
       };
     },
   });

@@ -1,5 +1,7 @@
 /** How a command ends: 0 clean, 1 faults in the content, 2 anything else; always in words, never with a stack trace. */
 
+import { ControlFault } from '../../src/control/index.ts';
+
 /** The command line, the disk or the folder is at fault, not the content. */
 export class UsageFault extends Error {
   readonly hint: string | undefined;
@@ -24,18 +26,18 @@ const SYSTEM: Readonly<Record<string, string>> = {
   EMFILE: 'too many files are open',
 };
 
-/** Runs a command to its exit code. Program faults are shown in one paragraph that asks for a report. */
+/** Runs a command to its exit code: 1 when an act of control is refused, 2 for any other fault that is thrown. Program faults are shown in one paragraph that asks for a report. */
 export async function runCommand(main: () => Promise<number> | number): Promise<void> {
   try {
     process.exitCode = await main();
   } catch (cause) {
     process.stderr.write(explainFault(cause));
-    process.exitCode = 2;
+    process.exitCode = cause instanceof ControlFault ? 1 : 2;
   }
 }
 
 export function explainFault(cause: unknown): string {
-  if (cause instanceof UsageFault) {
+  if (cause instanceof UsageFault || cause instanceof ControlFault) {
     return `fault: ${cause.message}\n${cause.hint === undefined ? '' : `  hint: ${cause.hint}\n`}`;
   }
   const code = systemCode(cause);

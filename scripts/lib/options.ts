@@ -79,5 +79,38 @@ export function shopFolder(values: OptionValues): { readonly folder: string; rea
 
 export function outFolder(values: OptionValues): string {
   const given = values['out'];
-  return typeof given === 'string' && given !== '' ? path.resolve(typedIn, given) : path.join(PROGRAM_FOLDER, 'dist');
+  return typeof given === 'string' && given !== '' ? typedPath(given) : path.join(PROGRAM_FOLDER, 'dist');
+}
+
+/** A path as the person means it: from the folder in which the command was typed. */
+export function typedPath(given: string): string {
+  return path.resolve(typedIn, given);
+}
+
+/** Values of options that a command cannot do without. Throws UsageFault that names all that are missing. usage: how it is called. */
+export function needed<K extends string>(values: OptionValues, usage: string, ...names: readonly K[]): Record<K, string> {
+  const given = names.map((n) => [n, said(values[n])] as const);
+  const missing = given.filter(([, v]) => v === '').map(([n]) => `\`--${n}\``);
+  if (missing.length > 0) {
+    throw new UsageFault(
+      `${missing.join(' and ')} ${missing.length === 1 ? 'is' : 'are'} missing`,
+      `write \`npm run ${usage}\``,
+    );
+  }
+  return Object.fromEntries(given) as Record<K, string>;
+}
+
+/** A text in one line; empty when the option was not given. */
+export function said(value: string | boolean | undefined): string {
+  return typeof value === 'string' ? value.replace(/\s+/gu, ' ').trim() : '';
+}
+
+/** The one word that a command takes. Throws UsageFault when there is none, or more. */
+export function oneWord(words: readonly string[], what: string, usage: string): string {
+  const [word, second] = words;
+  if (word === undefined || word === '') throw new UsageFault(`${what} is missing`, `write \`npm run ${usage}\``);
+  if (second !== undefined) {
+    throw new UsageFault(`\`${second}\` is one word too many`, `put words that belong together in quotes: \`npm run ${usage}\``);
+  }
+  return word;
 }

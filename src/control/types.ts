@@ -1,5 +1,6 @@
 /** The acts of document control, what follows from them on a given day, and what the pages and notices show of it. Plain data. */
 
+import type { READ_FROM } from '../resolve/read-from.ts';
 import type { Document, Machine, Person, ShopInfo, StepMark } from '../resolve/types.ts';
 
 /** Of a change: major needs the owner's review and approval, minor is editorial (DOE-STD-1073-2003, 6.3.5). */
@@ -9,8 +10,10 @@ export type ChangeClass = 'major' | 'minor';
 export interface EntryBase {
   /** Counted from 1. */
   readonly seq: number;
-  /** SHA-256, hex, of the line before without its line end; 64 noughts in the first line. */
+  /** Seal of the line before; 64 noughts in the first line. */
   readonly prev: string;
+  /** SHA-256, hex, over the canonical JSON of the line without this field. */
+  readonly seal: string;
   /** Day on which the line was written, by the clock of the machine that wrote it: `2026-03-02`. */
   readonly recorded: string;
   readonly signature?: Signature;
@@ -19,7 +22,7 @@ export interface EntryBase {
 /** Benches whose binders held the document when the line was written, with the numbers of their copies. */
 export type Distribution = readonly { readonly bench: string; readonly copy: number }[];
 
-/** By the approver, over the canonical JSON of the line without this field. */
+/** By the approver, over the canonical JSON of the line without its `signature` and its `seal`. */
 export interface Signature {
   readonly by: string;
   /** First 16 hex digits of the SHA-256 over the public key's SPKI form. */
@@ -173,14 +176,12 @@ export type Entry =
 /** A verified ledger. */
 export interface Ledger {
   readonly entries: readonly Entry[];
-  /** SHA-256, hex, of the last line; 64 noughts for an empty ledger. */
+  /** Seal of the last line; 64 noughts for an empty ledger. */
   readonly head: string;
-  /** SHA-256 of each line, in order. */
-  readonly hashes: readonly string[];
 }
 
-export const NO_HASH = '0'.repeat(64);
-export const EMPTY_LEDGER: Ledger = { entries: [], head: NO_HASH, hashes: [] };
+export const NO_SEAL = '0'.repeat(64);
+export const EMPTY_LEDGER: Ledger = { entries: [], head: NO_SEAL };
 
 /** What a snapshot holds: the procedure and all that its cards take from the registers. */
 export interface Snapshot {
@@ -192,7 +193,7 @@ export interface Snapshot {
   readonly people: readonly Pick<Person, 'id' | 'name' | 'role' | 'approves'>[];
   readonly tools: readonly { readonly id: string; readonly name: string }[];
   /** Without its parts and joints: those used stand in the document. */
-  readonly machine: Omit<Machine, 'parts' | 'joints' | 'range' | 'keyRange'>;
+  readonly machine: Omit<Machine, 'parts' | 'joints' | 'keyRange' | typeof READ_FROM>;
   readonly document: Document;
 }
 

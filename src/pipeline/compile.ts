@@ -1,5 +1,13 @@
 /** The one place that knows the order of the stages: folder in, checked shop with laid-out cards out, or diagnostics. */
 
+import {
+  type ControlFiles,
+  type ControlRead,
+  checkDrafts,
+  diskFiles,
+  NO_FILES,
+  verifyLedger,
+} from '../control/index.ts';
 import { collector, type Diagnostic, hasErrors, type Report, type TextOf } from '../diagnostics/index.ts';
 import { type CardLayout, layoutCard, layoutCards, needsLayout } from '../layout/card/index.ts';
 import { loadFaces } from '../layout/type/index.ts';
@@ -18,6 +26,8 @@ export interface CompileOptions {
    * sound without it. Default: all.
    */
   readonly cards?: 'all' | 'suspect';
+  /** The ledger and what it seals; default: nothing was ever issued. */
+  readonly issued?: ControlFiles;
   /** Called when a stage begins, with the number of things that it handles. */
   readonly onStage?: (stage: string, count: number) => void;
 }
@@ -30,6 +40,8 @@ export interface Compiled {
   readonly textOf: TextOf;
   /** Present only when there is no error. */
   readonly checked: CheckedCards | undefined;
+  /** The ledger as verified, and the files that it was read from. */
+  readonly control: ControlRead & { readonly files: ControlFiles };
   /** What could be resolved in spite of errors; for counts and for the preview, never for publishing. */
   readonly resolved: ResolvedShop;
 }
@@ -42,14 +54,14 @@ export interface CheckedCards {
 
 /** Runs every stage and gathers every fault. Never throws on an author's mistake. */
 export function compileShop({ folder, shown, ...options }: CompileOptions): Compiled {
-  return compileFiles((report) => readFiles(folder, shown, report), shown, options);
+  return compileFiles((report) => readFiles(folder, shown, report), shown, { issued: diskFiles(folder), ...options });
 }
 
 /** The same over files that come from somewhere else. read: hands them over and reports what it cannot. */
 export function compileFiles(
   read: (report: Report) => readonly SourceFile[],
   shown: string,
-  { cards: wanted = 'all', onStage }: Omit<CompileOptions, 'folder' | 'shown'> = {},
+  { cards: wanted = 'all', issued = NO_FILES, onStage }: Omit<CompileOptions, 'folder' | 'shown'> = {},
 ): Compiled {
   const { report, list } = collector(CATALOGUE);
   onStage?.('read', 0);
@@ -58,6 +70,9 @@ export function compileFiles(
   const content = readContent(files, shown, report);
   onStage?.('resolve', content.procedures.entries.size);
   const resolved = resolveShop(content, report);
+  onStage?.('ledger', 0);
+  const control = verifyLedger(issued, shown, resolved.info.control, report);
+  checkDrafts(resolved, control.ledger, report);
   onStage?.('check', CHECKS.length);
   runChecks(resolved, report);
   let cards: readonly CardLayout[] = [];
@@ -75,7 +90,8 @@ export function compileFiles(
   return {
     diagnostics,
     accepted,
-    textOf: content.textOf,
+    textOf: (file) => content.textOf(file) ?? control.textOf(file),
+    control: { ...control, files: issued },
     resolved,
     checked: hasErrors(diagnostics) ? undefined : { shop: resolved as CheckedShop, cards },
   };

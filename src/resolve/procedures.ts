@@ -105,6 +105,9 @@ function checkHead(context: Context, at: Entry<ProcedureContent>, hand: MachineA
     person(field(r, 'approver'));
     checkDate(report, field(r, 'effective'));
     checkDate(report, field(r, 'approved'));
+    const affects = optional(r, 'affects');
+    for (const d of affects === undefined ? [] : items(affects))
+      lookUp(context, 'procedure', content.procedures, d.value, d.node.range);
   }
   const applies = optional(at, 'applies');
   checkOnly(context, hand.entry, applies, undefined);

@@ -34,6 +34,8 @@ export interface ControlRules {
   readonly scheme: 'letters' | 'numbers';
   /** Classes of change whose approval must be signed. */
   readonly signed: readonly ('major' | 'minor')[];
+  /** First day of that rule: what was written before need not be signed. */
+  readonly signedSince?: string;
   /** Days within which a receipt comes back. */
   readonly receiptDays: { readonly suspension: number; readonly major: number; readonly minor: number };
   /** Most temporary changes open on one document, and the most days that one may hold. */

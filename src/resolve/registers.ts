@@ -65,6 +65,7 @@ function resolveRules(written: ShopContent['control']): ControlRules {
     temporaryDays: written?.temporary?.days ?? 90,
     dueSoonDays: written?.due_soon ?? 60,
     freshDays: written?.fresh ?? 30,
+    ...defined({ signedSince: written?.signed_since }),
   };
 }
 

@@ -26,6 +26,7 @@ const controlShape = z.strictObject({
     .array(z.enum(CHANGE_CLASSES))
     .optional()
     .meta({ description: 'Classes of change whose approval must carry a signature' }),
+  signed_since: date.optional().meta({ description: 'First day of that rule: acts before it need no signature' }),
   receipts: z
     .strictObject({ suspension: days.optional(), major: days.optional(), minor: days.optional() })
     .optional()
