@@ -12,11 +12,13 @@ import { compileShop } from '../src/pipeline/index.ts';
 import { paintCard } from '../src/render/pdf/index.ts';
 import { CATALOGUE } from '../src/rules/index.ts';
 import { readFiles } from '../src/source/index.ts';
+import { measureControl } from './bench/control.ts';
 import { measureCommand } from './bench/memory.ts';
 import { KINDS } from './bench/mutations/kinds.ts';
 import { MISTAKES_A_KIND, runnerOf, seedOf } from './bench/mutations/run.ts';
 import { mistakesInWords, mistakesTable } from './bench/mutations/table.ts';
 import { demoFiles } from './bench/sub-shop.ts';
+import { writeSyntheticLedger } from './bench/synthetic-ledger.ts';
 import { writeSyntheticShop } from './bench/synthetic-shop.ts';
 import { CHROMIUM_LAUNCH } from './lib/chromium.ts';
 import { runCommand } from './lib/faults.ts';
@@ -32,6 +34,7 @@ const ms = (value: number): string => `${value < 10 ? value.toFixed(1) : value.t
 await runCommand(async () => {
   const options = readOptions('bench', 'Measures speed and memory on synthetic shops.', {
     procedures: { type: 'string', help: 'size of the large shop; default 1000' },
+    control: { type: 'boolean', help: 'only the check, the ledger and its history' },
     mutations: { type: 'boolean', help: 'only the mistakes made on purpose in the demo, and who catches them' },
   });
   if (options['mutations'] === true) {
@@ -48,6 +51,11 @@ await runCommand(async () => {
       return { procedures, shop };
     });
     for (const { procedures, shop } of shops) checking(procedures, shop);
+    for (const { procedures, shop } of shops) {
+      measureControl(shop, procedures, row);
+      writeSyntheticLedger(shop, compileShop({ folder: shop, shown: 'shop', cards: 'suspect' }).resolved, 1);
+    }
+    if (options['control'] === true) return printed();
     const built: number[] = [];
     for (const { procedures, shop } of shops) {
       const out = path.join(folder, `dist-${procedures}`);
@@ -69,13 +77,19 @@ await runCommand(async () => {
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
+  printed();
+  mistakes();
+  return 0;
+});
+
+/** The rows as the table of DEVELOPERS.md. */
+function printed(): number {
   const width = [0, 1].map((i) => Math.max(...rows.map((r) => (r[i] ?? '').length)));
   process.stdout.write(
     rows.map(([a, b, c]) => `| ${a.padEnd(width[0] ?? 0)} | ${b.padEnd(width[1] ?? 0)} | ${c} |\n`).join(''),
   );
-  mistakes();
   return 0;
-});
+}
 
 /** Mistakes made on purpose in the demo shop: the table of DEVELOPERS.md. FETTLEBOOK_SEED chooses other places. */
 function mistakes(): void {

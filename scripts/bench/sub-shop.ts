@@ -30,24 +30,48 @@ export function procedureFiles(files: ShopFiles): readonly string[] {
 }
 
 /**
- * The registers, the shared stages, the procedure and its machine. Binders and wanted torque tables shrink to what is
- * left, so that only what concerns the procedure is computed.
+ * The registers, the shared stages, the procedure and its machine. Binders, wanted torque tables and what names other
+ * procedures shrink to what is left, so that only what concerns the procedure is computed.
  */
 export function subShop(files: ShopFiles, procedure: string): ShopFiles {
   const text = files[procedure] ?? '';
   const doc = /^doc: (\S+)/m.exec(text)?.[1] ?? '';
   const machine = /^machine: (\S+)/m.exec(text)?.[1] ?? '';
-  const kept = Object.entries(files).filter(
-    ([name]) =>
-      !/^(procedures|machines|tables)\//.test(name) || name === procedure || name === `machines/${machine}.yaml`,
-  );
+  const kept = Object.entries(files)
+    .filter(
+      ([name]) =>
+        !/^(procedures|machines|tables)\//.test(name) || name === procedure || name === `machines/${machine}.yaml`,
+    )
+    .map(([name, content]): [string, string] => [
+      name,
+      /^(temporary|feedback)\.yaml$/.test(name) ? entriesOn(content, doc) : content,
+    ])
+    // A register that may be left out is, when nothing of it is left.
+    .filter(([name, content]) => content !== '' || !/^(temporary|feedback)\.yaml$/.test(name));
   return Object.fromEntries(
     kept.map(([name, content]) => {
       if (name === 'benches.yaml') return [name, content.replace(/binder: \[[^\]]*\]/g, `binder: [${doc}]`)];
+      if (name === procedure) return [name, content.replace(/^ +affects: \[[^\]]*\]\n/gm, '')];
+      if (name === 'outside.yaml') return [name, withoutConfirmations(content, doc)];
       if (name === 'shop.yaml') return [name, content.replace(/^tables:\n(?: {2}.*\n)+/m, '')];
       return [name, content];
     }),
   );
+}
+
+/** Entries of a register that concern the document. */
+function entriesOn(content: string, doc: string): string {
+  return content
+    .split(/^(?=\S)/m)
+    .filter((entry) => new RegExp(`^ +doc: ${doc}$`, 'm').test(entry))
+    .join('');
+}
+
+/** The register of outside documents without the confirmations of other procedures. */
+function withoutConfirmations(content: string, doc: string): string {
+  return content
+    .replace(/^ {4}([A-Z0-9-]+):.*\n(?: {6}.*\n)*/gm, (entry, of) => (of === doc ? entry : ''))
+    .replace(/^ {2}confirmed:\n(?! {4})/gm, '');
 }
 
 /** Compiles from memory; the folder is called `content` in diagnostics. */

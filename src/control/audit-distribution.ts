@@ -39,9 +39,9 @@ export function receiptState(notice: Notice): string {
 
 /** Every copy holder of every document with its notices; a holder that never had one stands there without. */
 export function distributionTable(view: ControlView, shop: ResolvedShop, names: Names): AuditTable<DistributionKey> {
-  const notices = [...view.open, ...view.received];
+  const notices = Map.groupBy([...view.open, ...view.received], (n) => n.doc);
   const rows = view.documents.flatMap(({ doc }) => {
-    const own = notices.filter((n) => n.doc === doc).sort(byBenchAndNumber);
+    const own = (notices.get(doc) ?? []).sort(byBenchAndNumber);
     const told = new Set(own.map((n) => n.bench));
     const silent = shop.benches.filter((b) => b.binder.includes(doc) && !told.has(b.id));
     return [

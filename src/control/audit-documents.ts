@@ -27,6 +27,7 @@ export function issueShown(state: DocumentState): IssueEntry | undefined {
 /** Every document with its revision, its standing in words and its checksums. */
 export function registerTable(view: ControlView, shop: ResolvedShop, names: Names): AuditTable<RegisterKey> {
   const reviews = new Map(view.reviews.map((r) => [r.doc, r]));
+  const documents = new Map(shop.documents.map((d) => [d.doc, d]));
   return {
     name: 'register',
     title: 'Register of documents',
@@ -50,7 +51,7 @@ export function registerTable(view: ControlView, shop: ResolvedShop, names: Name
     rows: view.documents.map((state) => {
       const issue = issueShown(state);
       const review = reviews.get(state.doc);
-      const document = shop.documents.find((d) => d.doc === state.doc);
+      const document = documents.get(state.doc);
       return {
         doc: state.doc,
         title: state.title,

@@ -115,7 +115,7 @@ function restRows(
     doc: r.doc,
     rests: r.edition,
     numbers: r.numbers.join(BETWEEN),
-    confirmed: confirmation(r.confirmed ?? register?.confirmed.find((c) => c.doc === r.doc)),
+    confirmed: confirmation(r.confirmed),
   }));
   const named = new Set(resting.map((r) => r.doc));
   const others = (register?.confirmed ?? [])

@@ -11,7 +11,7 @@ export const RESTORE =
   'take the file back from version control or from the last backup: what is issued is never edited';
 
 const FORKED =
-  'keep the lines of the branch that was published first, whole and in order; take the lines of the other branch and their files out, and issue those documents once more';
+  'keep the lines of the branch that was published first, whole and in order, with its `issued/head`; take the lines of the other branch and their files out, and issue those documents once more';
 
 export interface Line {
   readonly seq: number;

@@ -1,8 +1,9 @@
 /** Whether the acts of the ledger follow the rules of control, one after the other: what a forger with the program would break. */
 
 import type { Range, Report } from '../diagnostics/index.ts';
+import { fingerprintOf } from '../resolve/fingerprint.ts';
 import { isDay } from './dates.ts';
-import type { Entry } from './types.ts';
+import type { Entry, IssueEntry } from './types.ts';
 
 interface Standing {
   issues: Map<string, string>;
@@ -45,7 +46,13 @@ function faultsOf(
   documents: Map<string, Standing>,
   temporaries: Map<string, boolean>,
 ): readonly string[] {
-  if (entry.kind === 'receipt') return [];
+  if (entry.kind === 'receipt') {
+    const line = Number(/^CN-(\d{1,9})(?:-END)?$/.exec(entry.notice)?.[1] ?? entry.seq);
+    return [
+      ...(line < entry.seq ? [] : [`there is no notice ${entry.notice} yet`]),
+      ...(entry.on > entry.recorded ? ['it was written before the day that it tells of'] : []),
+    ];
+  }
   if (entry.kind === 'temporary-end') {
     const open = temporaries.get(entry.number);
     temporaries.set(entry.number, false);
@@ -64,9 +71,12 @@ function faultsOf(
     const standing = known ?? { issues: new Map<string, string>(), suspended: false, withdrawn: false };
     if (standing.issues.has(entry.rev)) faults.push(`${entry.doc} already has a revision ${entry.rev}`);
     const latest = [...standing.issues.values()].at(-1);
+    // The first line about a document may record what hung on the wall before the ledger was begun.
+    if (latest !== undefined && entry.effective < entry.recorded) faults.push('it takes effect before it was written');
     if (latest !== undefined && entry.effective < latest) {
       faults.push(`it takes effect on ${entry.effective}, and the issue before it on ${latest}`);
     }
+    faults.push(...strangers(entry));
     standing.issues.set(entry.rev, entry.effective);
     documents.set(entry.doc, standing);
     return faults;
@@ -84,19 +94,39 @@ function faultsOf(
       break;
     case 'withdraw':
       if (entry.by === entry.approver) faults.push(`\`${entry.by}\` asks for it and approves it`);
+      if (entry.effective < entry.recorded) faults.push('it takes effect before it was written');
       known.withdrawn = true;
       break;
     case 'temporary':
       if (temporaries.has(entry.number)) faults.push(`${entry.number} is taken already`);
       if (entry.author === entry.approver)
         faults.push(`\`${entry.author}\` approves what \`${entry.author}\` has written`);
+      if (entry.approved > entry.recorded) faults.push('it was written before it was approved');
       if (entry.until < entry.from || entry.from < entry.approved) faults.push('its dates are out of order');
       if (!known.issues.has(entry.rev)) faults.push(`${entry.doc} has no revision ${entry.rev}`);
       temporaries.set(entry.number, true);
       break;
     case 'review':
+      if (entry.on > entry.recorded) faults.push('it was written before the day that it tells of');
       if (!known.issues.has(entry.rev)) faults.push(`${entry.doc} has no revision ${entry.rev}`);
       break;
+  }
+  return faults;
+}
+
+/** What an issue names that belongs to another one: parts of two revisions are not mixed. */
+function strangers({ doc, rev, snapshot, comparison, cards }: IssueEntry): readonly string[] {
+  const own = `${doc}/${rev}`;
+  const faults: string[] = [];
+  if (snapshot.file !== `${own}.json`) faults.push(`its snapshot is \`${snapshot.file}\``);
+  if (comparison !== undefined && comparison.file !== `${own}.changes.json`) {
+    faults.push(`its comparison is \`${comparison.file}\``);
+  }
+  for (const { variant, path, digest, fingerprint } of cards) {
+    if (path !== ['C', doc, rev, ...(variant === '' ? [] : [variant.toUpperCase()])].join('/')) {
+      faults.push(`its card has the address \`${path}\``);
+    }
+    if (fingerprint !== fingerprintOf(digest)) faults.push(`the fingerprint ${fingerprint} is not of its card`);
   }
   return faults;
 }

@@ -9,6 +9,7 @@ export { sideOf } from './drafts.ts';
 export { ENGINE } from './engine.ts';
 export { type ControlFiles, diskFiles, HEAD, ISSUED, KEYS, LEDGER, LOCK, memoryFiles, NO_FILES } from './files.ts';
 export { checkIssue, draftOf, freezeDraft, issueAct, latestIssue, temporaryAct } from './issue-act.ts';
+export { noticesOf } from './notices.ts';
 export {
   type PublishedDocument,
   type PublishedShop,

@@ -40,7 +40,7 @@ export function ownLock(): Lock {
 }
 
 /** Whether the process that took it is still at work, on this machine. */
-export function isAtWork({ pid, born }: Lock): boolean {
+export function isAtWork({ pid, born }: Pick<Lock, 'pid' | 'born'>): boolean {
   try {
     process.kill(pid, 0);
   } catch (cause) {

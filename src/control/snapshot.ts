@@ -1,9 +1,10 @@
 /** Freezes a resolved procedure with all that its cards take from the registers, and brings it back. */
 
 import { jsonWithoutPlaces } from '../resolve/fingerprint.ts';
-import { type Document, type FromFile, READ_FROM, type ResolvedShop } from '../resolve/index.ts';
+import { type FromFile, READ_FROM } from '../resolve/read-from.ts';
+import type { Document, ResolvedShop } from '../resolve/types.ts';
 import { canonical } from './canonical.ts';
-import type { Snapshot } from './types.ts';
+import type { IssueEntry, Snapshot } from './types.ts';
 
 /** Raised when a reader of the old format can no longer make sense of a new one. */
 export const SNAPSHOT_FORMAT = 1;
@@ -59,12 +60,34 @@ function withoutKeyRanges(value: unknown): unknown {
  * beginning. Undefined for a format that this version does not know.
  */
 export function thaw(text: string, file: string): Snapshot | undefined {
-  const read = JSON.parse(text) as { readonly format?: unknown };
-  if (read.format !== SNAPSHOT_FORMAT) return undefined;
+  const read = parsed(text);
+  if (read?.format !== SNAPSHOT_FORMAT) return undefined;
   const range = { file, start: 0, end: 0 };
   const node: FromFile[typeof READ_FROM] = { kind: 'scalar', value: null, range };
   const snapshot = read as unknown as Snapshot;
   return { ...snapshot, document: placed(snapshot.document, range, node) };
+}
+
+function parsed(text: string): { readonly format?: unknown } | undefined {
+  try {
+    const read: unknown = JSON.parse(text);
+    return typeof read === 'object' && read !== null ? read : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+/**
+ * In what the snapshot is not the one of this issue; undefined when it is. A snapshot of another revision, sealed anew under this
+ * one's name, has its own number, revision and digests in it.
+ */
+export function strangerIn({ document }: Snapshot, issue: IssueEntry): string | undefined {
+  const rev = document.revision.rev;
+  if (document.doc !== issue.doc || rev !== issue.rev) return `it is of ${document.doc} Rev ${rev}`;
+  const cards = document.variants.map((v) => `${v.key} ${v.digest}`);
+  return cards.join() === issue.cards.map((c) => `${c.variant} ${c.digest}`).join()
+    ? undefined
+    : 'its cards are others';
 }
 
 /** The places that the layout of cards and the checks ask for. */

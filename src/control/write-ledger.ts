@@ -62,6 +62,7 @@ export function linesOf({ ledger, acts, today, sign }: Pick<Writing, 'ledger' | 
 export function writeLines(folder: string, prepare: () => Writing): readonly Entry[] {
   mkdirSync(path.join(folder, ISSUED), { recursive: true });
   const release = takeLock(folder);
+  let left: Lock | undefined;
   try {
     const writing = prepare();
     const entries = linesOf(writing);
@@ -75,28 +76,47 @@ export function writeLines(folder: string, prepare: () => Writing): readonly Ent
       seal: last.seal,
       files: writing.files.map((f) => `${ISSUED}/${f.file}`),
     };
-    // The lock names what will be left behind before any of it is there.
-    replace(folder, LOCK, `${canonical(lock)}\n`);
-    for (const { file, text } of writing.files) {
-      const name = `${ISSUED}/${file}`;
-      mkdirSync(path.dirname(path.join(folder, name)), { recursive: true });
-      replace(folder, name, text);
+    left = lock;
+    try {
+      append(folder, lock, entries, writing.files);
+    } catch (cause) {
+      // Such as a full disk: what is half done is undone, unless the line is in the ledger already.
+      const done = finish(folder, diskFiles(folder), lock);
+      if (!done) {
+        left = undefined;
+        throw cause;
+      }
     }
-    const before = diskFiles(folder).read(LEDGER);
-    const added = Buffer.from(entries.map((e) => `${canonical(e)}\n`).join(''));
-    replace(folder, LEDGER, Buffer.concat([before ?? Buffer.alloc(0), added]));
-    replace(folder, HEAD, headText(last.seq, last.seal));
+    left = undefined;
     return entries;
   } finally {
-    release();
+    // With something left that could not be put in order, the lock stays: it tells the next command what to do.
+    if (left === undefined) release();
   }
+}
+
+function append(folder: string, lock: Lock, entries: readonly Entry[], files: Writing['files']): void {
+  // The lock names what will be left behind before any of it is there.
+  replace(folder, LOCK, `${canonical(lock)}\n`);
+  for (const { file, text } of files) {
+    const name = `${ISSUED}/${file}`;
+    mkdirSync(path.dirname(path.join(folder, name)), { recursive: true });
+    replace(folder, name, text);
+  }
+  const before = diskFiles(folder).read(LEDGER);
+  const added = Buffer.from(entries.map((e) => `${canonical(e)}\n`).join(''));
+  replace(folder, LEDGER, Buffer.concat([before ?? Buffer.alloc(0), added]));
+  replace(folder, HEAD, headText(lock.seq, lock.seal));
 }
 
 /** Takes the lock, after what a dead process left has been put in order. Returns how it is given back. */
 function takeLock(folder: string): () => void {
   for (let tries = 0; tries < 5; tries++) {
     const release = tryLock(folder, LOCK);
-    if (release !== undefined) return release;
+    if (release !== undefined) {
+      sweep(folder, diskFiles(folder));
+      return release;
+    }
     recover(folder);
   }
   throw new ControlFault('the ledger is being written by several commands in turn', 'wait a moment and run it again');
@@ -106,8 +126,8 @@ function takeLock(folder: string): () => void {
 function tryLock(folder: string, name: string): (() => void) | undefined {
   const full = path.join(folder, name);
   const mine = `${full}.${process.pid}`;
-  writeFileSync(mine, `${canonical(ownLock())}\n`);
   try {
+    writeFileSync(mine, `${canonical(ownLock())}\n`);
     // A link comes into being with its content, and only once.
     linkSync(mine, full);
     return () => rmSync(full, { force: true });
@@ -164,17 +184,31 @@ function deadOrThrow(folder: string, name: string): Lock | undefined {
   return lock;
 }
 
-/** The line is in the ledger: only its head may be missing. It is not: its files go. */
-function finish(folder: string, files: ControlFiles, lock: Lock): void {
+/** The line is in the ledger: only its head may be missing. It is not: its files go. Returns whether it is. */
+function finish(folder: string, files: ControlFiles, lock: Lock): boolean {
+  let done = false;
   if (lock.seq > 0) {
     const text = new TextDecoder().decode(files.read(LEDGER));
-    if (text.includes(`"seal":"${lock.seal}"`)) replace(folder, HEAD, headText(lock.seq, lock.seal));
+    done = text.includes(`"seal":"${lock.seal}"`);
+    if (done) replace(folder, HEAD, headText(lock.seq, lock.seal));
     else for (const name of lock.files) rmSync(path.join(folder, name), { force: true });
   }
-  const left = new RegExp(`^${ISSUED}/(.*/)?\\.[^/]*\\.part$|^${LOCK.replace('.', '\\.')}\\.\\d+$`);
+  sweep(folder, files);
+  return done;
+}
+
+/** Takes away what was never finished. Whoever does it holds the lock, or puts in order what its dead holder left. */
+function sweep(folder: string, files: ControlFiles): void {
+  const part = new RegExp(`^${ISSUED}/(.*/)?\\.[^/]*\\.part$`);
   for (const name of files.list()) {
-    if (left.test(name)) rmSync(path.join(folder, name), { force: true });
+    if (part.test(name) || isStray(name)) rmSync(path.join(folder, name), { force: true });
   }
+}
+
+/** What a process has made to take the lock with, and did not live to use. */
+function isStray(name: string): boolean {
+  const pid = new RegExp(`^${LOCK.replace('.', '\\.')}(?:-recovery)?\\.(\\d+)$`).exec(name)?.[1];
+  return pid !== undefined && !isAtWork({ pid: Number(pid), born: '' });
 }
 
 /** Writes beside and renames; on the disk before the name leads to it. */

@@ -51,10 +51,11 @@ export function checkWords(check: Check): CheckWords {
     title,
     why,
     sources,
-    bad: example.bad.map((edit) => snippet(wholeLines(edit), example.disk?.[edit.file])),
-    good: (example.good === undefined ? asItStands(example.bad) : changed(example.good, example.bad)).map((edit) =>
-      snippet(wholeLines(edit)),
-    ),
+    bad: example.bad.filter(isShown).map((edit) => snippet(wholeLines(edit), example.disk?.[edit.file])),
+    good: (example.good === undefined
+      ? asItStands(example.bad)
+      : changed(example.good.filter(isShown), example.bad)
+    ).map((edit) => snippet(wholeLines(edit))),
     diagnostics: diagnostics.map((d) => ({
       message: d.message,
       place: where(d.range),
@@ -62,6 +63,10 @@ export function checkWords(check: Check): CheckWords {
       ...(d.hint === undefined ? {} : { hint: d.hint }),
     })),
   };
+}
+
+function isShown({ aside }: Edit): boolean {
+  return aside !== true;
 }
 
 /** The stretches of the sound example shop that the bad example changes; one that was only added to says nothing. */

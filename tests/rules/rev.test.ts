@@ -17,9 +17,30 @@ describe('REV004', () => {
   });
 
   test('names those who may approve, without the author', () => {
-    const cleo = put('people.yaml', 'ben: {', 'cleo: { name: Cleo Marsh, role: Shop lead, approves: [minor] }\nben: {');
+    const cleo = put('people.yaml', 'ben: {', 'cleo: { name: Cleo Marsh, role: Shop lead, approves: [major] }\nben: {');
     expect(told('REV004', cleo, put(PROCEDURE, REVISION, byAda(REVISION)))[0]?.hint).toMatch(
       /^have it approved by one who may, and name that person: `cleo`;/,
+    );
+  });
+
+  test.each([
+    // DOE-STD-1073-2003, 6.3.5: major and minor changes are told apart, and major ones need the fuller approval.
+    ['[major, minor]', 'major', 0],
+    ['[major, minor]', 'minor', 0],
+    ['[major]', 'major', 0],
+    ['[major]', 'minor', 1],
+    ['[minor]', 'minor', 0],
+    ['[minor]', 'major', 1],
+  ])('a right of %s and a %s change', (approves, of, count) => {
+    const people = put('people.yaml', 'approves: [major, minor]', `approves: ${approves}`);
+    const change = put(PROCEDURE, REVISION, REVISION.replace(', what:', `, class: ${of}, what:`));
+    expect(told('REV004', people, change)).toHaveLength(count);
+  });
+
+  test('a change without a class is a major one, and what the person may approve is said', () => {
+    const [found] = told('REV004', put('people.yaml', 'approves: [major, minor]', 'approves: [minor]'));
+    expect(found?.message).toBe(
+      'revision A of MW-1, a major change, is approved by `ben`, and people.yaml lets Ben Holt approve minor changes only',
     );
   });
 
@@ -166,6 +187,13 @@ describe('REV009', () => {
     const next = (rev: string) =>
       /`rev: ([^`]+)`/.exec(told('REV009', put(PROCEDURE, 'rev: A', `rev: ${rev}`))[0]?.hint ?? '')?.[1];
     expect(['I', 'O', 'Q', 'S', 'X', 'Z', 'AS'].map(next)).toEqual(['J', 'P', 'R', 'T', 'Y', 'AA', 'AT']);
+  });
+
+  test('where the shop has numbers, a letter is told by the scheme alone', () => {
+    const numbers = put('shop.yaml', 'safety:', 'control: { revisions: numbers }\nsafety:');
+    const edits = [numbers, put(PROCEDURE, 'rev: A', 'rev: S')];
+    expect(told('REV009', ...edits)).toEqual([]);
+    expect(told('REV010', ...edits).map((t) => t.at)).toEqual(['S']);
   });
 
   test('numbers are never mistaken, and an older mark stays as it was issued', () => {

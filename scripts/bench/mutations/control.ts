@@ -8,10 +8,10 @@ import { measuresOf, type Scene } from './scene.ts';
 import { listAt, mapAt, mapsIn, type Sheet, scalarAt, stretchOf, wordsAt } from './sheet.ts';
 import { mistyped } from './typing.ts';
 
-const revisions = ({ procedure }: Scene): readonly YAMLMap[] => mapsIn(listAt(procedure.root, 'revisions'));
+export const revisions = ({ procedure }: Scene): readonly YAMLMap[] => mapsIn(listAt(procedure.root, 'revisions'));
 
 /** The revision in force, and what is typed over one of its values. */
-function last(key: string, change: (value: string, scene: Scene, revision: YAMLMap) => readonly string[]) {
+export function last(key: string, change: (value: string, scene: Scene, revision: YAMLMap) => readonly string[]) {
   return (scene: Scene): Site[] =>
     revisions(scene)
       .slice(-1)
@@ -25,7 +25,7 @@ function last(key: string, change: (value: string, scene: Scene, revision: YAMLM
 }
 
 /** Every `source` of measures, joints and machine, and the list of the procedure. */
-function sources(scene: Scene): readonly { sheet: Sheet; map: YAMLMap }[] {
+export function sources(scene: Scene): readonly { sheet: Sheet; map: YAMLMap }[] {
   const of = (sheet: Sheet, map: YAMLMap | undefined, key: string) => {
     const inner = map === undefined ? undefined : mapAt(map, key);
     return inner === undefined ? [] : [{ sheet, map: inner }];
@@ -165,7 +165,8 @@ export const CONTROL: readonly Kind[] = [
   },
   {
     name: 'edition of a source differs from that of the others',
-    checks: ['REV008'],
+    // A listed document is compared with the register, any other with its other places.
+    checks: ['REV008', 'REV011'],
     // In the whole shop: a document that is cited once differs from nothing.
     whole: true,
     sites: (scene) => {

@@ -7,11 +7,13 @@ import { CONTROL } from './control.ts';
 import { JOINTS } from './joints.ts';
 import type { Kind } from './kind.ts';
 import { LEDGER } from './ledger.ts';
+import { OUTSIDE } from './outside.ts';
 import { REFERENCES } from './references.ts';
 import { REGISTERS } from './registers.ts';
 import { SAFETY } from './safety.ts';
 import { STEPS } from './steps.ts';
 import { TABLES } from './tables.ts';
+import { TEMPORARY } from './temporary.ts';
 import { TOOLS } from './tools.ts';
 import { TORQUE } from './torque.ts';
 import { VALUES } from './values.ts';
@@ -33,6 +35,8 @@ export const KINDS: readonly Kind[] = [
   ...SAFETY,
   ...WRITING,
   ...CONTROL,
+  ...OUTSIDE,
+  ...TEMPORARY,
   ...CARDS,
   ...ACCEPTED,
 ];

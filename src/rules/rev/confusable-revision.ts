@@ -22,6 +22,8 @@ export const confusableRevision: Check = {
     ],
   },
   found: (shop, tell) => {
+    // Where revisions are numbers, a letter is off the scheme altogether.
+    if (shop.info.control.scheme === 'numbers') return;
     for (const d of shop.documents) {
       // What has been issued keeps its mark; only the revision in force can still be named.
       const { rev } = d.revision;

@@ -1,5 +1,7 @@
 /** One document cited in two editions. */
 
+import { foldedDocument, foldedEdition } from '../../control/editions.ts';
+import { outsideNamed } from '../../control/rests-on.ts';
 import type { Check } from '../check.ts';
 import { type Cited, writtenIn } from '../written.ts';
 
@@ -24,8 +26,9 @@ export const editionsDiffer: Check = {
   },
   found: (shop, tell) => {
     const documents = Map.groupBy(
-      writtenIn(shop).cited.filter((c) => c.edition !== undefined),
-      (c) => folded(c.document),
+      // Of a listed document the register says which edition is the right one.
+      writtenIn(shop).cited.filter((c) => c.edition !== undefined && outsideNamed(shop, c.document) === undefined),
+      (c) => foldedDocument(c.document),
     );
     for (const all of documents.values()) {
       const editions = [...Map.groupBy(all, (c) => foldedEdition(c.edition ?? '')).values()];
@@ -48,18 +51,4 @@ export const editionsDiffer: Check = {
 
 function places(cited: readonly Cited[]): string {
   return cited.length === 1 ? 'at another place' : `at ${cited.length} other places`;
-}
-
-function folded(text: string): string {
-  return text.toLowerCase().replace(/\s+/g, ' ').trim();
-}
-
-/** `edition 3`, `3rd edition` and `3` are one; which sheets are meant is a matter of the place. */
-function foldedEdition(text: string): string {
-  return folded(text)
-    .replace(/\bsheets? [\d\s,]+(?:(?:to|and) \d+)?/g, ' ')
-    .replace(/\b(?:edition|ed|issue|revision|rev|printing|of|the)\b\.?/g, ' ')
-    .replace(/\b(\d+)(?:st|nd|rd|th)\b/g, '$1')
-    .replace(/[^\p{L}\p{N}]+/gu, ' ')
-    .trim();
 }

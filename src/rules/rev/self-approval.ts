@@ -28,7 +28,7 @@ export const selfApproval: Check = {
           placeOf(d, 'revisions', i, 'approver'),
           `revision ${r.rev} of ${d.doc} is approved by its author \`${r.author}\``,
           {
-            hint: approverHint(shop, r.author, ''),
+            hint: approverHint(shop, r.author, r.class, ''),
           },
         );
       }
