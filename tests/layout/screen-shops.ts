@@ -7,7 +7,13 @@ import fc from 'fast-check';
 import { writeSyntheticShop } from '../../scripts/bench/synthetic-shop.ts';
 import { collector } from '../../src/diagnostics/index.ts';
 import { readContent } from '../../src/model/index.ts';
-import { type Document, type ResolvedShop, resolveShop, type Variant } from '../../src/resolve/index.ts';
+import {
+  type Document,
+  type ResolvedShop,
+  resolveShop,
+  type TemporaryNote,
+  type Variant,
+} from '../../src/resolve/index.ts';
 import { CATALOGUE } from '../../src/rules/index.ts';
 import { readFiles } from '../../src/source/index.ts';
 
@@ -39,6 +45,59 @@ export function cardsOf(shop: ResolvedShop, cardFormat: CardFormat): Card[] {
   return set.documents.flatMap((document) => document.variants.map((variant) => ({ shop: set, document, variant })));
 }
 
+/** The document with a panel of changes. */
+export function panelled(document: Document, lines: readonly string[]): Document {
+  return { ...document, changes: { since: 'A', lines, more: 2 } };
+}
+
+const NOTE: TemporaryNote = {
+  number: 'TC-07',
+  text: [{ kind: 'paragraph', runs: [{ text: 'Use the blue ring in place of the black one.' }] }],
+  reason: 'the black one is late',
+  scope: 'at the bench Pumps only',
+  until: '2026-12-20',
+  approver: 'lead',
+};
+
+/** The shop with a temporary change before the first step of every card. */
+export function noted(shop: ResolvedShop, more: Partial<TemporaryNote> = {}): ResolvedShop {
+  const documents = shop.documents.map((document) => ({
+    ...document,
+    variants: document.variants.map((variant) => ({
+      ...variant,
+      stages: variant.stages.map((stage) => ({
+        ...stage,
+        steps: stage.steps.map((step) => (step.number === 1 ? { ...step, temporary: [{ ...NOTE, ...more }] } : step)),
+      })),
+    })),
+  }));
+  return { ...shop, documents };
+}
+
+/** The shop as it is published under control: changed, as a draft, before its day, with temporary changes, at a bench with a long name. */
+export function controlled(shop: ResolvedShop): ResolvedShop[] {
+  const all = (change: (document: Document) => Document): ResolvedShop => ({
+    ...shop,
+    documents: shop.documents.map(change),
+  });
+  const lines = ['Torque of the cover 85 to 95 N·m', 'New step 12: measure the gap', 'Step 5: warning added'];
+  const [bench] = shop.benches;
+  return [
+    all((d) => panelled(d, lines)),
+    all((d) => ({ ...d, standing: 'draft' })),
+    all((d) => ({ ...d, standing: 'not yet effective' })),
+    noted(shop),
+    ...(bench === undefined
+      ? []
+      : [
+          {
+            ...shop,
+            benches: [...shop.benches, { ...bench, name: 'Everything that is cooled by sea water '.repeat(4) }],
+          },
+        ]),
+  ];
+}
+
 /** Keys whose texts are printed as they are. */
 const PRINTED = new Set([
   ...['text', 'name', 'title', 'what', 'why', 'limitText', 'toolName', 'by', 'facing', 'where', 'mark', 'document'],
@@ -56,8 +115,9 @@ const PRINTED = new Set([
     'address',
     'doc',
   ],
+  ...['reason', 'scope', 'until', 'approver', 'since'],
 ]);
-const PRINTED_LISTS = new Set(['ppe', 'energy', 'records', 'at', 'serials', 'hazards']);
+const PRINTED_LISTS = new Set(['lines', 'ppe', 'energy', 'records', 'at', 'serials', 'hazards']);
 /** Lists that may grow. */
 const GROWING = new Set([
   'warnings',
@@ -70,6 +130,8 @@ const GROWING = new Set([
   'tools',
   'consumables',
   'at',
+  'lines',
+  'temporary',
 ]);
 
 const WORDS = [

@@ -13,7 +13,8 @@ import {
 } from '../../src/geometry/index.ts';
 import { formatOf } from '../../src/layout/card/format.ts';
 import { layoutCard, mm, needsLayout } from '../../src/layout/card/index.ts';
-import { footerBlock, headerBlock } from '../../src/layout/card/page-frame.ts';
+import { footOf } from '../../src/layout/card/page-foot.ts';
+import { headerBlock } from '../../src/layout/card/page-frame.ts';
 import { footerBound, headerBound } from '../../src/layout/card/screen-front.ts';
 import { figureBound } from '../../src/layout/card/screen-joint.ts';
 import { stepBound } from '../../src/layout/card/screen-step.ts';
@@ -22,11 +23,22 @@ import { settingFor } from '../../src/layout/card/setting.ts';
 import { type StepScene, stepBlock } from '../../src/layout/card/step-block.ts';
 import { figureOf, figureWidthMm } from '../../src/layout/card/torque-block.ts';
 import { breakLines, loadFaces, widthOf } from '../../src/layout/type/index.ts';
-import type { JointPlan } from '../../src/resolve/index.ts';
+import type { JointPlan, ResolvedShop } from '../../src/resolve/index.ts';
 import { CATALOGUE } from '../../src/rules/index.ts';
 import { FULL_SHOP } from '../fixtures/full-joint.ts';
 import { compileMini } from '../fixtures/mini-shop.ts';
-import { type Card, type CardFormat, cardsOf, change, changed, shopAt, syntheticShop } from './screen-shops.ts';
+import {
+  type Card,
+  type CardFormat,
+  cardsOf,
+  change,
+  changed,
+  controlled,
+  noted,
+  panelled,
+  shopAt,
+  syntheticShop,
+} from './screen-shops.ts';
 
 const FORMATS: readonly CardFormat[] = ['A4', 'Letter', 'A5'];
 const WEIGHTS = ['regular', 'semibold', 'bold'] as const;
@@ -176,7 +188,7 @@ test('the figure of a plain bolt circle is no larger than its bound', () => {
 });
 
 test('no step and no edge of a card is higher than its bound', () => {
-  const shops = [demoShop, compileMini({ ...FULL_SHOP }).resolved];
+  const shops = [demoShop, compileMini({ ...FULL_SHOP }).resolved].flatMap((shop) => [shop, ...controlled(shop)]);
   let compared = 0;
   for (const card of shops.flatMap((shop) => FORMATS.flatMap((f) => cardsOf(shop, f)))) {
     const { shop, document, variant } = card;
@@ -186,13 +198,14 @@ test('no step and no edge of a card is higher than its bound', () => {
     expect(headerBound(document, variant, format, room)).toBeGreaterThanOrEqual(
       headerBlock(setting, card, 1, 1).height - 0.01,
     );
-    expect(footerBound(shop, document, format, room)).toBeGreaterThanOrEqual(
-      footerBlock(setting, card, 1, 1).height - 0.01,
+    expect(footerBound(shop, document, variant, format, room)).toBeGreaterThanOrEqual(
+      footOf(setting, card, 1, 1).block.height - 0.01,
     );
     const tools = new Map(shop.tools.map((t) => [t.id, t.name]));
     const scene: StepScene = {
       joint: (id) => variant.joints.find((j) => j.id === id),
       tool: (id) => tools.get(id) ?? id,
+      person: (id) => id,
     };
     for (const step of variant.stages.flatMap((s) => s.steps)) {
       const { height } = stepBlock(setting, step, scene);
@@ -239,6 +252,12 @@ test('whatever the layout reports of hostile cards, the screen asked for it', ()
     met,
   );
   sound(
+    controlled(small).flatMap((shop) => FORMATS.flatMap((f) => cardsOf(shop, f))),
+    150,
+    3,
+    met,
+  );
+  sound(
     FORMATS.flatMap((f) => [...cardsOf(demoShop, f), ...cardsOf(syntheticShop(2), f)]),
     30,
     4,
@@ -246,6 +265,30 @@ test('whatever the layout reports of hostile cards, the screen asked for it', ()
   );
   // The comparison is worth something only where the faults of text come up, and where some changed cards are spared.
   for (const code of ['CRD001', 'CRD002', 'CRD003', 'spared']) expect(met.get(code) ?? 0, code).toBeGreaterThan(2);
+});
+
+test('panel of changes, temporary change and name of a bench that are too long are asked for, and short ones are not', () => {
+  const small = compileMini({ ...FULL_SHOP }).resolved;
+  const wide = 'W'.repeat(90);
+  const long = 'Measure the gap once more. '.repeat(400);
+  const prose = (text: string) => [{ kind: 'paragraph' as const, runs: [{ text }] }];
+  const cards = (shop: ResolvedShop): Card[] => cardsOf(shop, 'A4');
+  for (const [name, shop] of [
+    ['line of the panel', { ...small, documents: small.documents.map((d) => panelled(d, [wide])) }],
+    ['lines of the panel', { ...small, documents: small.documents.map((d) => panelled(d, [long])) }],
+    ['scope', noted(small, { scope: wide })],
+    ['reason', noted(small, { reason: wide })],
+    ['text', noted(small, { text: prose(long) })],
+    ['number', noted(small, { number: wide })],
+  ] as const) {
+    for (const card of cards(shop)) {
+      expect(reported(card).length, name).toBeGreaterThan(0);
+      expect(asks(card), name).toBe(true);
+    }
+  }
+  const spared = cards(small).filter((card) => !asks(card));
+  expect(spared.length).toBeGreaterThan(0);
+  for (const shop of controlled(small)) expect(cards(shop).filter((card) => !asks(card)).length).toBe(spared.length);
 });
 
 test('addresses of every length and kind', () => {

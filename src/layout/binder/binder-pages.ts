@@ -1,296 +1,105 @@
-/** The sheets of a bench's binder around its cards: cover, list of effective pages, dividers, blank backs. */
+/** A bench's binder: cover, list of effective pages, and behind a divider for each document its cards. */
 
 import type { Bench, ResolvedShop } from '../../resolve/types.ts';
-import { capitalised } from '../../resolve/words.ts';
-import { tableChunks } from '../card/chunks.ts';
-import { type Format, formatOf, isWide, textWidthOf } from '../card/format.ts';
-import { type Block, type Decoration, mm, shift, stack } from '../card/items.ts';
-import type { CardLayout } from '../card/layout-cards.ts';
-import { type PlacedBlock, paginate, tableOf } from '../card/paginate.ts';
-import { paragraph, type Setting, span } from '../card/setting.ts';
-import { sentence } from '../card/source-text.ts';
-import { type Column, layTable, shareWidth } from '../card/table.ts';
+import { formatOf, leftOf } from '../card/format.ts';
+import type { CardLayout, PlacedBlock } from '../card/index.ts';
+import type { Setting } from '../card/setting.ts';
 import type { Faces } from '../type/index.ts';
+import { boundCards } from './bound.ts';
+import { coverPages } from './cover.ts';
+import { divider } from './divider.ts';
+import { effectivePages } from './effective-pages.ts';
+import { listRows } from './list-rows.ts';
+import { blankSide, sheetFoot } from './sheets.ts';
+import type { BinderControl, BinderEntry, BinderFacts, BinderLayout, BinderPage } from './types.ts';
 
-export interface BinderPage {
-  readonly kind: 'sheet';
-  /** Title in the list of bookmarks; empty for a sheet that has none. */
-  readonly title: string;
-  readonly blocks: readonly PlacedBlock[];
-}
+/** A list that grows by what it says of itself has settled long before. */
+const MOST_LIST_PAGES = 50;
 
-/** Pages in the order in which they are bound. */
-export type BinderEntry = BinderPage | { readonly kind: 'card'; readonly card: CardLayout };
-
-export interface BinderLayout {
-  readonly width: number;
-  readonly height: number;
-  readonly entries: readonly BinderEntry[];
-  /** Latest effective date among its cards: the date of the binder's list. */
-  readonly date: string;
-}
-
-const NO_RANGE = { file: '', start: 0, end: 0 };
-
-/** Signal words as every binder explains them once (ANSI Z535.6 and ISO 3864-2 in our own words). */
-const SIGNAL_WORDS: readonly (readonly [string, string])[] = [
-  ['DANGER', 'kills or maims if it is not avoided'],
-  ['WARNING', 'can kill or maim if it is not avoided'],
-  ['CAUTION', 'can cause a minor injury if it is not avoided'],
-  ['NOTICE', 'damages machine or work, injures nobody'],
-];
-
-/** Lays out a binder. Every card and divider begins on the front of a leaf; backs without content say so. */
+/**
+ * Lays out a binder. Every card and divider begins on the front of a leaf; backs without content say so. With `control` cards and
+ * cover bear the bench's copy number, and every page of the binder stands in its list, the list itself included.
+ */
 export function layoutBinder(
   shop: ResolvedShop,
   bench: Bench,
   cards: readonly CardLayout[],
   faces: Faces,
+  control?: BinderControl,
 ): BinderLayout {
   const format = formatOf(shop.info.cardFormat);
   // Names on these sheets have been on cards and in registers before, where their problems were reported.
   const setting: Setting = { faces, format, problems: { missing: () => undefined, tooWide: () => undefined } };
-  const own = bench.binder.flatMap((doc) => {
-    const found = cards.filter((c) => c.doc === doc);
-    return found.length === 0 ? [] : [{ doc, cards: found }];
-  });
-  const dates = own.flatMap((d) => d.cards.map((c) => c.effective)).sort();
-  const date = dates.at(-1) ?? '1970-01-01';
-  const entries: BinderEntry[] = [];
-  const sides = (): number => entries.reduce((n, e) => n + (e.kind === 'card' ? e.card.sides.length : 1), 0);
-  const toFront = (): void => {
-    if (sides() % 2 === 1) entries.push(backPage(setting, sides() + 1));
+  const { bound, unbound } = boundCards(bench, cards, control, faces);
+  const latest = bound.flatMap((d) => d.cards.map((c) => c.effective)).sort();
+  const facts: BinderFacts = {
+    bench,
+    bound,
+    unbound,
+    date: control?.asOf ?? latest.at(-1) ?? '1970-01-01',
+    ...(control === undefined ? {} : { copy: `copy\u00a0${bench.copy}\u00a0of\u00a0${control.copies}` }),
   };
-  entries.push({
-    kind: 'sheet',
-    title: `Binder: ${bench.name}`,
-    blocks: [at(format, 1, coverBlock(setting, shop, bench, own, date))],
-  });
-  for (const [i, blocks] of effectivePages(setting, own, bench, date, format).entries()) {
-    entries.push({
+  const sheets = (pages: readonly (readonly PlacedBlock[])[], title: string, before: number): BinderPage[] =>
+    pages.map((blocks, i) => ({
       kind: 'sheet',
-      title: i === 0 ? 'List of effective pages' : '',
-      blocks: blocks.map((b) => ({ ...b, x: left(format, sides() + 1), y: format.top + b.y })),
-    });
+      title: i === 0 ? title : '',
+      blocks: blocks.map((b) => ({ ...b, x: leftOf(format, before + i + 1), y: format.top + b.y })),
+    }));
+  const cover = sheets(coverPages(setting, shop, facts), `Binder: ${bench.name}`, 0);
+  /** All entries around a list of so many pages, which is laid out in the same pass. */
+  const assembled = (listPages: number): { entries: BinderEntry[]; pages: number } => {
+    const blanks = Array.from({ length: listPages }, (): BinderPage => ({ kind: 'sheet', title: '', blocks: [] }));
+    const behind = behindTheList(setting, facts, cover.length + listPages);
+    const rows = listRows(facts, [...cover, ...blanks, ...behind], { cover: cover.length, list: listPages });
+    const list = sheets(effectivePages(setting, facts, rows), 'List of effective pages', cover.length);
+    return { entries: [...cover, ...list, ...behind], pages: list.length };
+  };
+  let listPages = 1;
+  let found = assembled(listPages);
+  while (found.pages > listPages && listPages < MOST_LIST_PAGES) {
+    listPages += 1;
+    found = assembled(listPages);
   }
-  own.forEach((document, i) => {
+  const entries = control === undefined ? found.entries : withFeet(setting, facts, found.entries);
+  return { width: format.width, height: format.height, entries, date: facts.date };
+}
+
+/** Dividers and cards, each on the front of a leaf. before: pages that stand before them. */
+function behindTheList(setting: Setting, facts: BinderFacts, before: number): BinderEntry[] {
+  const entries: BinderEntry[] = [];
+  const toFront = (): void => {
+    const pages = before + pagesOf(entries);
+    if (pages % 2 === 1) entries.push(blankSide(setting, pages + 1));
+  };
+  facts.bound.forEach(({ doc, cards }, i) => {
     toFront();
     entries.push({
       kind: 'sheet',
-      title: `${document.doc} ${document.cards[0]?.title ?? ''}`.trim(),
-      blocks: [divider(setting, format, document.cards, i, own.length)],
+      title: `${doc} ${cards[0]?.title ?? ''}`.trim(),
+      blocks: [divider(setting, cards, i, facts.bound.length)],
     });
-    for (const card of document.cards) {
+    for (const card of cards) {
       toFront();
       entries.push({ kind: 'card', card });
     }
   });
-  return { width: format.width, height: format.height, entries, date };
+  return entries;
 }
 
-function left(format: Format, side: number): number {
-  return side % 2 === 1 ? format.binding : format.outer;
+function pagesOf(entries: readonly BinderEntry[]): number {
+  return entries.reduce((n, e) => n + (e.kind === 'card' ? e.card.sides.length : 1), 0);
 }
 
-function at(format: Format, side: number, block: Block): PlacedBlock {
-  return { x: left(format, side), y: format.top, block };
-}
-
-function coverBlock(
-  setting: Setting,
-  shop: ResolvedShop,
-  bench: Bench,
-  own: readonly { readonly doc: string; readonly cards: readonly CardLayout[] }[],
-  date: string,
-): Block {
-  const { format } = setting;
-  const width = textWidthOf(format);
-  const lead = shop.people.find((p) => p.id === bench.lead);
-  const rule: Block = {
-    height: mm(1),
-    decoration: [{ kind: 'rect', x: 0, y: 0, width, height: mm(1), fill: 'ink' }],
-    nodes: [],
-  };
-  const widths = shareWidth(width, [{ fixed: mm(24) }, { share: 3 }, { share: 1.4 }]);
-  const columns: Column[] = ['Document', 'Title', 'Machine'].map((head, i) => ({ head, width: widths[i] ?? 0 }));
-  const table = layTable(
-    setting,
-    columns,
-    own.map(({ doc, cards }) => ({
-      cells: [
-        [span(doc, 11.5, 'bold')],
-        [span(cards[0]?.title ?? '', 11.5)],
-        [span(capitalised(cards[0]?.machineName ?? ''), format.type.table)],
-      ],
-    })),
-    { size: 11.5, headSize: format.type.small },
-  );
-  const signal = layTable(
-    setting,
-    [
-      { head: 'Signal word', width: mm(28) },
-      { head: 'What stands behind it', width: width - mm(31) },
-    ],
-    SIGNAL_WORDS.map(([word, meaning]) => ({
-      cells: [[span(word, format.type.table, 'bold')], [span(meaning, format.type.table)]],
-    })),
-    { size: format.type.table, headSize: format.type.small },
-  );
-  const facts: [string, string][] = [
-    ['Place', bench.place],
-    ...(lead === undefined ? [] : ([['Lead', `${lead.name}, ${lead.role}`]] as [string, string][])),
-    ['List of effective pages', `as of ${date}, overleaf`],
-  ];
-  return stack(
-    [
-      paragraph(setting, [span(shop.info.name, format.type.title, 'semibold')], width, { lead: mm(8) }),
-      rule,
-      { height: mm(14), decoration: [], nodes: [] },
-      paragraph(setting, [span('Binder', format.type.title, 'semibold', 'accent')], width),
-      paragraph(setting, [span(bench.name, 36, 'bold')], width, { tag: 'H1', lead: mm(16) }),
-      { height: mm(4), decoration: [], nodes: [] },
-      ...facts.map(([label, value]) =>
-        paragraph(setting, [span(`${label}: `, 11.5, 'semibold', 'soft'), span(value, 11.5)], width, { lead: mm(6.5) }),
-      ),
-      { height: mm(9), decoration: [], nodes: [] },
-      tableOf([table.head, ...table.rows]),
-      { height: mm(9), decoration: [], nodes: [] },
-      tableOf([signal.head, ...signal.rows]),
-      { height: mm(6), decoration: [], nodes: [] },
-      paragraph(setting, [span(shop.info.safety, format.type.table)], width),
-      ...(shop.info.storedEnergy === undefined
-        ? []
-        : [paragraph(setting, [span(sentence(shop.info.storedEnergy), format.type.table, 'semibold')], width)]),
-      ...(shop.info.report === undefined
-        ? []
-        : [
-            paragraph(
-              setting,
-              [
-                span('Something wrong in this binder? ', format.type.table, 'semibold'),
-                span(sentence(shop.info.report), format.type.table),
-              ],
-              width,
-            ),
-          ]),
-    ],
-    mm(1.2),
-  );
-}
-
-/** Every card with its revision and number of sides: a missing or old sheet is found by counting. */
-function effectivePages(
-  setting: Setting,
-  own: readonly { readonly doc: string; readonly cards: readonly CardLayout[] }[],
-  bench: Bench,
-  date: string,
-  format: Format,
-): (readonly PlacedBlock[])[] {
-  const width = textWidthOf(format);
-  const wide = isWide(format);
-  const { type } = format;
-  const widths = shareWidth(width, [
-    { fixed: mm(17) },
-    { share: 2.9 },
-    { share: 1 },
-    { fixed: mm(8) },
-    { fixed: mm(20) },
-    { fixed: mm(9) },
-    { fixed: mm(19) },
-  ]);
-  const heads = ['Document', 'Title', 'Variant', 'Rev', 'Effective', 'Sides', 'Fingerprint'];
-  const size = wide ? type.table : type.small;
-  const table = layTable(
-    setting,
-    heads.map((head, i): Column => ({ head, width: widths[i] ?? 0, ...(head === 'Sides' ? { align: 'right' } : {}) })),
-    own.flatMap(({ cards }) =>
-      cards.map((card) => ({
-        cells: [
-          [span(card.doc, size, 'bold')],
-          [span(card.title, size)],
-          [span(card.variantLabel, size)],
-          [span(card.rev, size, 'bold')],
-          [span(card.effective, size)],
-          [span(String(card.sides.length), size)],
-          [span(card.fingerprint, size)],
-        ],
-      })),
-    ),
-    { size, headSize: type.small },
-  );
-  const head = stack(
-    [
-      paragraph(setting, [span('List of effective pages', type.doc, 'bold')], width, { tag: 'H1', lead: mm(10) }),
-      paragraph(
-        setting,
-        [
-          span(
-            `Binder ${bench.name}, as of ${date}. A card that differs from this list in revision, sides or fingerprint is not to be used.`,
-            type.table,
-          ),
-        ],
-        width,
-      ),
-    ],
-    mm(1),
-  );
-  const room = format.height - format.top - format.bottom;
-  return paginate(
-    [
-      { block: head, gap: 0, keepWithNext: true, what: 'the list', range: NO_RANGE },
-      ...tableChunks(table, 1, mm(5), 'the list', NO_RANGE),
-    ],
-    room,
-    () => undefined,
-  );
-}
-
-/** A sheet with the document's number large, and a tab at the outer edge that steps down from document to document. */
-function divider(
-  setting: Setting,
-  format: Format,
-  cards: readonly CardLayout[],
-  index: number,
-  count: number,
-): PlacedBlock {
-  const width = textWidthOf(format);
-  const [card] = cards;
-  const variants = cards.map((c) => c.variantLabel).filter((l) => l !== '');
-  const words = stack(
-    [
-      paragraph(setting, [span(card?.doc ?? '', 44, 'bold')], width - mm(24), { tag: 'H1', lead: mm(20) }),
-      paragraph(setting, [span(card?.title ?? '', 20, 'semibold')], width - mm(24), { lead: mm(9) }),
-      paragraph(setting, [span(capitalised(card?.machineName ?? ''), format.type.title)], width - mm(24), {
-        lead: mm(7),
-      }),
-      ...(variants.length === 0
-        ? []
-        : [
-            paragraph(setting, [span(variants.join(' · '), format.type.title, 'semibold', 'accent')], width - mm(24), {
-              lead: mm(7),
-            }),
-          ]),
-    ],
-    mm(2),
-  );
-  // The tab ends at the same distance from the paper's edge as all other marks, so that any printer reaches it.
-  const step = (format.height - mm(60)) / Math.max(count, 6);
-  const tabHeight = Math.min(mm(26), step - mm(3));
-  const tabY = mm(20) + index * step;
-  const tab: Decoration = { kind: 'rect', x: width - mm(6), y: tabY, width: mm(6), height: tabHeight, fill: 'accent' };
-  const placed = shift(words, 0, Math.max(mm(20), Math.min(tabY, format.height * 0.6)));
-  return {
-    x: format.binding,
-    y: format.top,
-    block: { height: placed.height, decoration: [...placed.decoration, tab], nodes: placed.nodes },
-  };
-}
-
-function backPage(setting: Setting, side: number): BinderPage {
-  const { format } = setting;
-  const width = textWidthOf(format);
-  const words = paragraph(setting, [span('This side is left blank.', format.type.small, 'regular', 'soft')], width, {
-    align: 'center',
+/** The binder's own sheets say to which copy they belong and which page they are. */
+function withFeet(setting: Setting, facts: BinderFacts, entries: readonly BinderEntry[]): BinderEntry[] {
+  const all = pagesOf(entries);
+  let page = 0;
+  return entries.map((entry) => {
+    if (entry.kind === 'card') {
+      page += entry.card.sides.length;
+      return entry;
+    }
+    page += 1;
+    return { ...entry, blocks: [...entry.blocks, sheetFoot(setting, facts, page, all)] };
   });
-  return { kind: 'sheet', title: '', blocks: [{ x: left(format, side), y: format.height / 2, block: words }] };
 }

@@ -1,2 +1,3 @@
 /** Binders: the sheets around a bench's cards. */
-export { type BinderEntry, type BinderLayout, type BinderPage, layoutBinder } from './binder-pages.ts';
+export { layoutBinder } from './binder-pages.ts';
+export type { BinderControl, BinderEntry, BinderLayout, BinderPage, BinderState } from './types.ts';

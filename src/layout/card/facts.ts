@@ -1,11 +1,12 @@
 /** What a step takes: parts off and on with their fate, lubricant, lifting, heat, tools, consumables, time. */
 
-import type { Fate, PartMove, Step } from '../../resolve/types.ts';
+import type { Fate, PartMove, Step, StepMark } from '../../resolve/types.ts';
 import { capitalised } from '../../resolve/words.ts';
 import { formatQuantity } from '../../units/index.ts';
 import { chooseLowest } from './choose.ts';
 import { columnsWidth } from './format.ts';
-import { type Block, type Decoration, EMPTY, mm, overlay, shift, stack } from './items.ts';
+import { type Block, barred, type Decoration, EMPTY, mm, overlay, shift, stack } from './items.ts';
+import { changesOf } from './marks.ts';
 import { line, paragraph, type Setting, span, widthOfSpans } from './setting.ts';
 
 /** Tool names by id; tools that have a place of their own in the step (wrench, socket, gauge) are left out. */
@@ -92,68 +93,82 @@ function groupsOf(setting: Setting, step: Step, names: FactNames): Group[] {
   const on: Group[] = [];
   const how: Group[] = [];
   const withWhat: Group[] = [];
+  const changed = changesOf(step);
+  /** An entry with its change bar where one of these parts is marked. */
+  const entry =
+    (part: StepMark, lay: Group): Group =>
+    (width) =>
+      barred(lay(width), changed(part));
   const rows = (head: string, parts: readonly PartMove[]) => (width: number) =>
     stack([label(head, width), ...parts.map((p) => moveRow(setting, p, width, tagWidth, size))]);
   const runIn = (head: string, words: string, wordSize: number) => (width: number) =>
     paragraph(setting, [span(`${head} `, small, 'semibold', 'soft'), span(words, wordSize)], width);
 
-  if (step.remove.length > 0) off.push(rows('Take off', step.remove));
-  if (step.fit.length > 0) on.push(rows('Fit', step.fit));
+  if (step.remove.length > 0) off.push(entry('lists', rows('Take off', step.remove)));
+  if (step.fit.length > 0) on.push(entry('lists', rows('Fit', step.fit)));
   const facing = step.facing.filter((f) => !step.fit.some((p) => p.id === f.id && p.facing === f.facing));
   if (facing.length > 0) {
-    on.push((width) =>
-      stack([
-        label('Facing', width),
-        ...facing.map((f) =>
-          paragraph(setting, [span(`${capitalised(f.name)}: `, size), span(f.facing, size, 'bold')], width),
-        ),
-      ]),
+    on.push(
+      entry('lists', (width) =>
+        stack([
+          label('Facing', width),
+          ...facing.map((f) =>
+            paragraph(setting, [span(`${capitalised(f.name)}: `, size), span(f.facing, size, 'bold')], width),
+          ),
+        ]),
+      ),
     );
   }
   const { lubricate, lift, heat } = step;
   if (lubricate !== undefined) {
     const amount = step.consumables.find((c) => c.id === lubricate.id)?.amount;
     const where = ` on ${lubricate.where}${amount === undefined ? '' : `, ${amount}`}`;
-    how.push((width) =>
-      stack([
-        label('Lubricate', width),
-        paragraph(setting, [span(capitalised(lubricate.name), size, 'bold'), span(where, size)], width),
-      ]),
+    how.push(
+      entry('lists', (width) =>
+        stack([
+          label('Lubricate', width),
+          paragraph(setting, [span(capitalised(lubricate.name), size, 'bold'), span(where, size)], width),
+        ]),
+      ),
     );
   }
   if (lift !== undefined) {
-    how.push((width) =>
-      stack([
-        label('Lift', width),
-        paragraph(setting, [span(formatQuantity(lift.mass), setting.format.type.stage, 'bold')], width),
-        text(lift.by, width),
-      ]),
+    how.push(
+      entry('points', (width) =>
+        stack([
+          label('Lift', width),
+          paragraph(setting, [span(formatQuantity(lift.mass), setting.format.type.stage, 'bold')], width),
+          text(lift.by, width),
+        ]),
+      ),
     );
   }
   if (heat !== undefined) {
-    how.push((width) =>
-      stack([
-        label('Heat', width),
-        paragraph(setting, [span(`to\u00a0${formatQuantity(heat.to)}`, setting.format.type.stage, 'bold')], width),
-        text(`never above ${formatQuantity(heat.most)}`, width, 'semibold'),
-      ]),
+    how.push(
+      entry('points', (width) =>
+        stack([
+          label('Heat', width),
+          paragraph(setting, [span(`to\u00a0${formatQuantity(heat.to)}`, setting.format.type.stage, 'bold')], width),
+          text(`never above ${formatQuantity(heat.most)}`, width, 'semibold'),
+        ]),
+      ),
     );
   }
   const consumables = step.consumables.filter((c) => c.id !== lubricate?.id);
   const uses = consumables.filter((c) => !names.shownElsewhere.has(c.id) || c.amount !== undefined);
   if (uses.length > 0) {
     const list = uses.map((c) => (c.amount === undefined ? c.name : `${c.name} ${c.amount}`)).join(', ');
-    withWhat.push(runIn('Use', list, size));
+    withWhat.push(entry('lists', runIn('Use', list, size)));
   }
   const tools = step.tools.filter((id) => !names.shownElsewhere.has(id));
-  if (tools.length > 0) withWhat.push(runIn('With', tools.map(names.tool).join(', '), size));
-  if (step.time !== undefined) withWhat.push(runIn('Time', formatQuantity(step.time), small));
+  if (tools.length > 0) withWhat.push(entry('lists', runIn('With', tools.map(names.tool).join(', '), size)));
+  if (step.time !== undefined) withWhat.push(entry('wait', runIn('Time', formatQuantity(step.time), small)));
   return [off, on, how, withWhat]
     .filter((entries) => entries.length > 0)
     .map(
       (entries) => (width) =>
         stack(
-          entries.map((entry) => entry(width)),
+          entries.map((lay) => lay(width)),
           ENTRY_GAP,
         ),
     );

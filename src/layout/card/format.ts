@@ -71,6 +71,18 @@ export function formatOf(name: ShopInfo['cardFormat']): Format {
   return FORMATS[name];
 }
 
+/** The format of a card by the size of its paper, which no two formats share. */
+export function formatOfPaper(width: number, height: number): Format {
+  const found = Object.values(FORMATS).find((f) => f.width === width && f.height === height);
+  if (found === undefined) throw new RangeError(`no card format has paper of ${width} by ${height} pt`);
+  return found;
+}
+
+/** Left edge of the text area: the binding margin on odd sides, which are fronts, the outer one on even sides. */
+export function leftOf(format: Format, side: number): number {
+  return side % 2 === 1 ? format.binding : format.outer;
+}
+
 /** Width of the text area. */
 export function textWidthOf(format: Format): number {
   return format.width - format.binding - format.outer;

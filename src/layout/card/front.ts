@@ -4,12 +4,14 @@ import type { ConsumableTotal, Document, PartUse, ResolvedShop, ToolUse, Variant
 import { capitalised, listed } from '../../resolve/words.ts';
 import type { Span } from '../type/index.ts';
 import { lineBlanks } from './blanks.ts';
+import { changesBlock } from './changes-panel.ts';
 import { type Chunk, tableChunks } from './chunks.ts';
+import { controlBlock } from './control-block.ts';
 import { isWide, textWidthOf } from './format.ts';
 import { type Block, mm, node, overlay, shift, stack } from './items.ts';
 import { setProse } from './prose.ts';
 import { paragraph, type Setting, span } from './setting.ts';
-import { sentence, sourceText } from './source-text.ts';
+import { sentence } from './source-text.ts';
 import { type Column, layTable, shareWidth, type Table } from './table.ts';
 
 const LEVELS: Readonly<Record<string, string>> = {
@@ -29,10 +31,13 @@ export function frontChunks(setting: Setting, shop: ResolvedShop, document: Docu
   });
   return [
     chunk(purposeBlock(setting, document, variant, shop, width), 0),
+    ...(document.changes === undefined
+      ? []
+      : [chunk(changesBlock(setting, document.changes, document.revision.why, width), mm(3))]),
     chunk(factsStrip(setting, document, variant, width), mm(3)),
     chunk(safetyBlock(setting, shop, document, variant, width), mm(3)),
     chunk(jobBlock(setting, width), mm(1)),
-    chunk(controlBlock(setting, shop, document, width), mm(3)),
+    chunk(controlBlock(setting, shop, document), mm(3)),
     ...listChunks(setting, document, variant, width),
   ];
 }
@@ -284,44 +289,4 @@ function jobBlock(setting: Setting, width: number): Block {
     width,
     mm(9),
   );
-}
-
-/** Who answers for this revision, what changed, and on what it rests. */
-function controlBlock(setting: Setting, shop: ResolvedShop, document: Document, width: number): Block {
-  const { type } = setting.format;
-  const name = (id: string): string => shop.people.find((p) => p.id === id)?.name ?? id;
-  const r = document.revision;
-  const small = type.small;
-  const blocks: Block[] = [
-    paragraph(
-      setting,
-      [
-        span(`Revision\u00a0${r.rev}: `, small, 'semibold'),
-        span(
-          `${sentence(r.what)} ${sentence(r.why)} Written by ${name(r.author)}, approved by ${name(r.approver)} on ${r.approved}. Review every ${document.review}.`,
-          small,
-        ),
-      ],
-      width,
-    ),
-  ];
-  if (document.sources.length > 0) {
-    blocks.push(
-      paragraph(
-        setting,
-        [span('Rests on: ', small, 'semibold'), span(document.sources.map(sourceText).join('; '), small)],
-        width,
-      ),
-    );
-  }
-  if (shop.info.report !== undefined) {
-    blocks.push(
-      paragraph(
-        setting,
-        [span('Something wrong on this card? ', small, 'semibold'), span(sentence(shop.info.report), small)],
-        width,
-      ),
-    );
-  }
-  return stack(blocks, mm(0.6));
 }

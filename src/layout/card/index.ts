@@ -3,6 +3,7 @@
 export { type Format, formatOf, textWidthOf } from './format.ts';
 export { duration, stepList } from './front.ts';
 export {
+  type Bar,
   type Block,
   type CardInk,
   type Content,
@@ -17,6 +18,9 @@ export {
   type Tag,
 } from './items.ts';
 export { type CardLayout, type CardSide, layoutCard, layoutCards } from './layout-cards.ts';
+export type { ControlledCopy } from './page-foot.ts';
 export type { PlacedBlock } from './paginate.ts';
 export { isAlphanumeric, moduleMm, QUIET_MODULES, qrModules } from './qr-size.ts';
 export { needsLayout } from './screen.ts';
+export { stampCopy } from './stamp.ts';
+export { datedAs } from './standing.ts';

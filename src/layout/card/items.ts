@@ -114,10 +114,18 @@ export interface Node {
 }
 
 /** Something with a height, laid out from its own top left corner. */
+/** A stretch of a block that differs from the issue before, from the top of the block; in pt. */
+export interface Bar {
+  readonly y: number;
+  readonly height: number;
+}
+
 export interface Block {
   readonly height: number;
   readonly decoration: readonly Decoration[];
   readonly nodes: readonly Node[];
+  /** Each gets a change bar in the outer margin of the side on which the block comes to stand. */
+  readonly bars?: readonly Bar[];
 }
 
 export const EMPTY: Block = { height: 0, decoration: [], nodes: [] };
@@ -138,7 +146,19 @@ export function shift(block: Block, dx: number, dy: number): Block {
     height: block.height,
     decoration: block.decoration.map((item) => shiftItem(item, dx, dy)),
     nodes: block.nodes.map((n) => shiftNode(n, dx, dy)),
+    ...(block.bars === undefined ? {} : { bars: block.bars.map((bar) => ({ ...bar, y: bar.y + dy })) }),
   };
+}
+
+/** The block with a change bar beside all of it. */
+export function barred(block: Block, changed = true): Block {
+  if (!changed || block.height === 0) return block;
+  return { ...block, bars: [{ y: 0, height: block.height }] };
+}
+
+function barsOf(blocks: readonly Block[]): { readonly bars?: readonly Bar[] } {
+  const bars = blocks.flatMap((b) => b.bars ?? []);
+  return bars.length === 0 ? {} : { bars };
 }
 
 function shiftNode(n: Node, dx: number, dy: number): Node {
@@ -158,17 +178,14 @@ function shiftItem<T extends Content | Decoration>(item: T, dx: number, dy: numb
 /** Blocks under each other with `gap` pt between those that have a height. */
 export function stack(blocks: readonly Block[], gap = 0): Block {
   let y = 0;
-  const decoration: Decoration[] = [];
-  const nodes: Node[] = [];
+  const placed: Block[] = [];
   for (const block of blocks) {
     if (block.height === 0) continue;
     if (y > 0) y += gap;
-    const moved = shift(block, 0, y);
-    decoration.push(...moved.decoration);
-    nodes.push(...moved.nodes);
+    placed.push(shift(block, 0, y));
     y += block.height;
   }
-  return { height: y, decoration, nodes };
+  return { ...overlay(...placed), height: y };
 }
 
 /** Blocks over each other from one corner; as high as the highest. */
@@ -177,5 +194,6 @@ export function overlay(...blocks: readonly Block[]): Block {
     height: Math.max(0, ...blocks.map((b) => b.height)),
     decoration: blocks.flatMap((b) => b.decoration),
     nodes: blocks.flatMap((b) => b.nodes),
+    ...barsOf(blocks),
   };
 }

@@ -1,26 +1,37 @@
 /** Lays out every card of the shop: one for each document and variant. Pure; faults of the content are reported, not thrown. */
 
 import type { Range, Report } from '../../diagnostics/index.ts';
-import type { Document, ResolvedShop, Stage, Variant } from '../../resolve/types.ts';
+import type { Document, ResolvedShop, Stage, Standing, Variant } from '../../resolve/types.ts';
 import type { Faces } from '../type/index.ts';
 import { lineBlanks } from './blanks.ts';
+import { barsOfSide } from './change-bars.ts';
 import type { Chunk } from './chunks.ts';
-import { type Format, formatOf, textWidthOf } from './format.ts';
+import { personName } from './control-block.ts';
+import { draftMark } from './draft-mark.ts';
+import { type Format, formatOf, leftOf, textWidthOf } from './format.ts';
 import { duration, frontChunks } from './front.ts';
 import { type Block, mm, node, shift, stack } from './items.ts';
-import { type FrameFacts, footerBlock, headerBlock } from './page-frame.ts';
+import { footOf } from './page-foot.ts';
+import { type FrameFacts, headerBlock } from './page-frame.ts';
 import { type PlacedBlock, paginate } from './paginate.ts';
 import { setProse } from './prose.ts';
 import { LEAST_MODULE_MM, moduleMm } from './qr-size.ts';
 import { line, paragraph, type Setting, settingFor, span } from './setting.ts';
 import { type StepScene, stepBlock } from './step-block.ts';
+import { temporaryNumbers } from './temporary.ts';
 
 export interface CardSide {
   /** Counted from 1. */
   readonly number: number;
   readonly header: PlacedBlock;
   readonly footer: PlacedBlock;
+  /** The line of the foot that says which copy it is: `stampCopy` exchanges it. */
+  readonly copy: PlacedBlock;
   readonly body: readonly PlacedBlock[];
+  /** Change bars in the outer margin. */
+  readonly bars?: PlacedBlock;
+  /** Painted before everything else. */
+  readonly ground?: PlacedBlock;
 }
 
 export interface CardLayout {
@@ -41,6 +52,10 @@ export interface CardLayout {
   readonly width: number;
   readonly height: number;
   readonly sides: readonly CardSide[];
+  /** Absent when it is in force. */
+  readonly standing?: Standing;
+  /** Numbers of the temporary changes that it shows, sorted; absent without one. */
+  readonly temporary?: readonly string[];
 }
 
 /** Space between the header's rule and the text, and above the foot's rule. */
@@ -68,18 +83,22 @@ export function layoutCard(
   checkAddress(variant.address, document.range, report);
   const facts: FrameFacts = { shop, document, variant };
   const header = headerBlock(setting, facts, 1, 1);
-  const footer = footerBlock(setting, facts, 1, 1);
+  const foot = footOf(setting, facts, 1, 1);
   const chunks = [
     ...frontChunks(setting, shop, document, variant),
     ...stageChunks(shop, faces, format, variant, report),
     endChunk(setting, document),
   ];
   const top = format.top + header.height + HEAD_GAP;
-  const room = format.height - format.bottom - footer.height - FOOT_GAP - top;
+  const room = format.height - format.bottom - foot.block.height - FOOT_GAP - top;
   const bodies = paginate(chunks, room, report);
   const sides = bodies.map((body, i): CardSide => {
     const number = i + 1;
-    const left = number % 2 === 1 ? format.binding : format.outer;
+    const left = leftOf(format, number);
+    const own = bodies.length === 1 ? foot : footOf(setting, facts, number, bodies.length);
+    const footTop = format.height - format.bottom - own.block.height;
+    const placed = body.map((b) => ({ ...b, x: left, y: top + b.y }));
+    const bars = barsOfSide(format, number, placed);
     return {
       number,
       header: {
@@ -87,14 +106,14 @@ export function layoutCard(
         y: format.top,
         block: number === 1 && bodies.length === 1 ? header : headerBlock(setting, facts, number, bodies.length),
       },
-      footer: {
-        x: left,
-        y: format.height - format.bottom - footer.height,
-        block: footerBlock(setting, facts, number, bodies.length),
-      },
-      body: body.map((b) => ({ ...b, x: left, y: top + b.y })),
+      footer: { x: left, y: footTop, block: own.block },
+      copy: { x: left, y: footTop + own.copyTop, block: own.copy },
+      body: placed,
+      ...(bars === undefined ? {} : { bars }),
+      ...(document.standing === 'draft' ? { ground: draftMark(format, number) } : {}),
     };
   });
+  const temporary = temporaryNumbers(variant);
   return {
     name: variant.cardName,
     doc: document.doc,
@@ -109,6 +128,8 @@ export function layoutCard(
     width: format.width,
     height: format.height,
     sides,
+    ...(document.standing === undefined ? {} : { standing: document.standing }),
+    ...(temporary.length === 0 ? {} : { temporary }),
   };
 }
 
@@ -123,7 +144,11 @@ function checkAddress(address: string, range: Range, report: Report): void {
 function stageChunks(shop: ResolvedShop, faces: Faces, format: Format, variant: Variant, report: Report): Chunk[] {
   const toolNames = new Map(shop.tools.map((t) => [t.id, t.name]));
   const joints = new Map(variant.joints.map((j) => [j.id, j]));
-  const scene: StepScene = { joint: (id) => joints.get(id), tool: (id) => toolNames.get(id) ?? id };
+  const scene: StepScene = {
+    joint: (id) => joints.get(id),
+    tool: (id) => toolNames.get(id) ?? id,
+    person: (id) => personName(shop, id),
+  };
   return variant.stages.flatMap((stage) => {
     const head: Chunk = {
       block: stageHeading(settingFor(faces, format, stage.range, report), stage),

@@ -1,16 +1,20 @@
-/** Top and foot of every side: what identifies the card, what state it is in, and how many sides it has. */
+/** Top of every side: what identifies the card, what state it is in, and how many sides it has. */
 
 import type { Document, ResolvedShop, Variant } from '../../resolve/types.ts';
 import { textWidthOf } from './format.ts';
 import { type Block, type Content, type Decoration, mm, type Node, node, overlay, shift, stack } from './items.ts';
 import { moduleMm, QR_SIDE_MM, QUIET_MODULES } from './qr-size.ts';
-import { baseline, line, paragraph, type Setting, span, widthOfSpans } from './setting.ts';
+import { line, paragraph, type Setting, span, widthOfSpans } from './setting.ts';
+import { headedAs } from './standing.ts';
 
 export interface FrameFacts {
   readonly shop: ResolvedShop;
   readonly document: Document;
   readonly variant: Variant;
 }
+
+/** Height of the line that holds the boxed standing. */
+const STANDING_LEAD = mm(6);
 
 /** The top edge; height does not depend on the side. `number` counts sides from 1; even sides are mirrored. */
 export function headerBlock(setting: Setting, facts: FrameFacts, number: number, of: number): Block {
@@ -32,16 +36,7 @@ export function headerBlock(setting: Setting, facts: FrameFacts, number: number,
     lead: mm(6),
     tag: first ? 'H1' : 'P',
   });
-  const status = paragraph(
-    setting,
-    [
-      span(`Rev\u00a0${document.revision.rev}`, format.type.small + 1, 'bold', 'accent'),
-      span(` · Effective\u00a0${document.revision.effective}`, format.type.small, 'semibold'),
-      span(` · Page\u00a0${number}\u00a0of\u00a0${of}`, format.type.small, 'semibold'),
-    ],
-    column - tagWidth,
-    { lead: mm(5) },
-  );
+  const status = statusBlock(setting, document, number, of, column - tagWidth);
   const words = shift(stack([doc, title, status]), textLeft, 0);
   const address = shift(
     paragraph(setting, [span(variant.address, format.type.least, 'regular', 'soft')], width, {
@@ -60,8 +55,50 @@ export function headerBlock(setting: Setting, facts: FrameFacts, number: number,
   const rule: Decoration = { kind: 'line', x1: 0, y1: height, x2: width, y2: height, width: 0.75, ink: 'ink' };
   return {
     height,
-    decoration: [rule, ...(placedTag?.decoration ?? [])],
+    decoration: [rule, ...words.decoration, ...(placedTag?.decoration ?? [])],
     nodes: [...words.nodes.slice(0, 2), ...(placedTag?.nodes ?? []), ...words.nodes.slice(2), symbol, ...below.nodes],
+  };
+}
+
+/** Revision, effective date and page; a standing that keeps the card from work stands boxed in place of the date. */
+function statusBlock(setting: Setting, document: Document, number: number, of: number, width: number): Block {
+  const { type } = setting.format;
+  const rev = span(`Rev\u00a0${document.revision.rev}`, type.small + 1, 'bold', 'accent');
+  const page = (n: number, all: number, before = '') =>
+    span(`${before}Page\u00a0${n}\u00a0of\u00a0${all}`, type.small, 'semibold');
+  if (document.standing === undefined) {
+    const effective = span(` · Effective\u00a0${document.revision.effective}`, type.small, 'semibold');
+    return paragraph(setting, [rev, effective, page(number, of, ' · ')], width, { lead: mm(5) });
+  }
+  const box = standingBox(setting, document, width);
+  const before = widthOfSpans(setting, [rev]) + mm(2.5);
+  // The same on every side, whatever its number.
+  const beside = before + box.width + mm(2) + widthOfSpans(setting, [page(999, 999)]) <= width;
+  if (!beside) return stack([paragraph(setting, [rev, page(number, of, ' · ')], width, { lead: mm(5) }), box.block]);
+  const after = before + box.width + mm(2);
+  return overlay(
+    line(setting, [rev], before, { lead: STANDING_LEAD }),
+    shift(box.block, before, 0),
+    shift(line(setting, [page(number, of)], width - after, { lead: STANDING_LEAD }), after, 0),
+  );
+}
+
+/** A draft in a filled box, a card whose day has not come in an open one: told apart on a grey copy and without colour. */
+function standingBox(setting: Setting, document: Document, width: number): { block: Block; width: number } {
+  const size = setting.format.type.small + 1;
+  const draft = document.standing === 'draft';
+  const text = [span(headedAs(document), size, 'bold', draft ? 'paper' : 'ink')];
+  const pad = mm(1.8);
+  const inner = Math.min(widthOfSpans(setting, text), width - 2 * pad) + 0.1;
+  const words = paragraph(setting, text, inner, { lead: mm(5) });
+  const outline: Decoration = {
+    ...{ kind: 'rect', x: 0, y: mm(0.4), width: inner + 2 * pad, height: words.height + mm(0.2) },
+    ...{ stroke: 'ink', lineWidth: 1.2, ...(draft ? { fill: 'ink' } : {}) },
+  };
+  const placed = shift(words, pad, mm(0.5));
+  return {
+    block: { height: words.height + STANDING_LEAD - mm(5), decoration: [outline], nodes: placed.nodes },
+    width: inner + 2 * pad,
   };
 }
 
@@ -94,75 +131,4 @@ function variantTag(
     nodes: shift(text, pad, mm(1)).nodes,
   };
   return { block, width: inner + 2 * pad };
-}
-
-/** The foot; `last` says "end" instead of "continued over". */
-export function footerBlock(setting: Setting, facts: FrameFacts, number: number, of: number): Block {
-  const { shop, document, variant } = facts;
-  const { format } = setting;
-  const width = textWidthOf(format);
-  const small = format.type.least;
-  const safety = paragraph(setting, [span(shop.info.safety, small, 'regular')], width, { lead: mm(3.4) });
-  const copy = copyLine(setting, width);
-  const turn = number === of ? 'end' : 'continued over';
-  const page: [ReturnType<typeof span>, ReturnType<typeof span>] = [
-    span(`Page\u00a0${number}\u00a0of\u00a0${of}`, format.type.small, 'semibold'),
-    span(`, ${turn.replace(' ', '\u00a0')}`, format.type.small, 'semibold'),
-  ];
-  const right = line(setting, page, width, { align: 'right', lead: mm(4.2) });
-  const identity = paragraph(
-    setting,
-    [
-      span(`${shop.info.name} · `, format.type.small),
-      span(`${document.doc}\u00a0Rev\u00a0${document.revision.rev}`, format.type.small, 'semibold'),
-      span(
-        ` · effective\u00a0${document.revision.effective} · fingerprint\u00a0${variant.fingerprint}`,
-        format.type.small,
-      ),
-    ],
-    width - widthOfSpans(setting, page) - mm(4),
-    { lead: mm(4.2) },
-  );
-  const last = overlay(identity, right);
-  const body = shift(stack([safety, copy, last], mm(0.8)), 0, mm(1.4));
-  const rule: Decoration = { kind: 'line', x1: 0, y1: 0, x2: width, y2: 0, width: 0.75, ink: 'ink' };
-  return { height: body.height + mm(1.4), decoration: [rule, ...body.decoration], nodes: body.nodes };
-}
-
-/** A card without a copy number from the distribution list is uncontrolled. */
-function copyLine(setting: Setting, width: number): Block {
-  const size = setting.format.type.small;
-  const words = paragraph(
-    setting,
-    [span('UNCONTROLLED', size, 'bold'), span(' unless it bears a copy number.', size, 'semibold')],
-    width,
-    { lead: mm(4.6) },
-  );
-  const used = widthOfSpans(setting, [
-    span('UNCONTROLLED', size, 'bold'),
-    span(' unless it bears a copy number.', size, 'semibold'),
-  ]);
-  const labels = [
-    { text: 'Copy', blank: mm(12) },
-    { text: 'of', blank: mm(12) },
-    { text: 'Bench', blank: mm(32) },
-  ];
-  const need = labels.reduce(
-    (sum, l) => sum + widthOfSpans(setting, [span(l.text, size)]) + mm(1.5) + l.blank + mm(2),
-    0,
-  );
-  const beside = used + mm(4) + need <= width;
-  const top = beside ? 0 : mm(4.6);
-  let x = beside ? width - need + mm(2) : 0;
-  const decoration: Decoration[] = [];
-  const nodes: Node[] = [];
-  for (const label of labels) {
-    const text = shift(line(setting, [span(label.text, size)], width, { lead: mm(4.6) }), x, top);
-    nodes.push(...text.nodes);
-    x += widthOfSpans(setting, [span(label.text, size)]) + mm(1.5);
-    const y = top + baseline(mm(4.6), size) + 1;
-    decoration.push({ kind: 'line', x1: x, y1: y, x2: x + label.blank, y2: y, width: 0.5, ink: 'ink' });
-    x += label.blank + mm(2);
-  }
-  return { height: words.height + top, decoration, nodes: [...words.nodes, ...nodes] };
 }

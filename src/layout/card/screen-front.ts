@@ -1,14 +1,19 @@
 /** How high the edges and the front of a card can be, at the most. */
 
-import type { Document, ResolvedShop, Variant } from '../../resolve/types.ts';
+import type { ChangePanel, Document, ResolvedShop, Variant } from '../../resolve/types.ts';
 import { listed } from '../../resolve/words.ts';
+import { PANEL_BULLET, PANEL_INDENT, PANEL_LEGEND, PANEL_LIKENESS, panelLines } from './changes-panel.ts';
+import { revisionText } from './control-block.ts';
 import { type Format, isWide, textWidthOf } from './format.ts';
 import { stepList } from './front.ts';
 import { mm } from './items.ts';
+import { isLongBench } from './page-foot.ts';
 import { QR_SIDE_MM } from './qr-size.ts';
 import type { TextRoom } from './screen-text.ts';
 import { sentence, sourceText } from './source-text.ts';
+import { datedAs, headedAs } from './standing.ts';
 import { shareWidth } from './table.ts';
+import { temporaryNumbers, withTemporary } from './temporary.ts';
 
 /** Over and under the lines of a row of a table. */
 const PADS = mm(1.5);
@@ -36,13 +41,24 @@ export function headerBound(document: Document, variant: Variant, { type, ...for
   room.add(`Rev\u00a0${document.revision.rev}`, type.small + 1);
   room.add(` · Effective\u00a0${document.revision.effective} · Page\u00a0999\u00a0of\u00a0999`, type.small);
   room.end(own, mm(5));
+  if (document.standing !== undefined) {
+    // Its box stands beside the revision, or under it.
+    room.add(headedAs(document), type.small + 1);
+    room.height += room.lines(own - mm(3.6)) * mm(5) + mm(1);
+  }
   const upper = Math.max(room.height, mm(QR_SIDE_MM), tagHeight);
   room.height = 0;
   room.text(variant.address, type.least, width, mm(3.6));
   return upper + room.height + mm(1);
 }
 
-export function footerBound(shop: ResolvedShop, document: Document, format: Format, room: TextRoom): number {
+export function footerBound(
+  shop: ResolvedShop,
+  document: Document,
+  variant: Variant,
+  format: Format,
+  room: TextRoom,
+): number {
   const { type } = format;
   const width = textWidthOf(format);
   room.height = 0;
@@ -50,11 +66,21 @@ export function footerBound(shop: ResolvedShop, document: Document, format: Form
   room.add('Page\u00a0999\u00a0of\u00a0999, continued\u00a0over', type.small);
   const page = room.takeWidth();
   room.add(`${shop.info.name} · ${document.doc}\u00a0Rev\u00a0${document.revision.rev}`, type.small);
+  room.add(withTemporary(temporaryNumbers(variant)), type.small);
   // The fingerprint has eight signs from 0 to F, of which D is the widest.
-  room.add(` · effective\u00a0${document.revision.effective} · fingerprint\u00a0DDDDDDDD`, type.small);
+  room.add(` ·\u00a0${datedAs(document.standing, document.revision.effective)}`, type.small);
+  room.add(' ·\u00a0fingerprint\u00a0DDDDDDDD', type.small);
   const identity = Math.max(1, room.lines(width - page - mm(4)));
-  // The copy line takes two lines on small paper.
-  return room.height + mm(isWide(format) ? 4.6 : 9.2) + identity * mm(4.2) + mm(1.6 + 2.8);
+  // The copy line takes two lines on small paper, and more for a long name of a bench.
+  let copy = isWide(format) ? 1 : 2;
+  for (const bench of shop.benches) {
+    if (!isLongBench(bench)) continue;
+    room.add('CONTROLLED\u00a0COPY\u00a0999\u00a0of\u00a0999', type.small);
+    const tag = room.takeWidth() + mm(5.2);
+    room.add(`·\u00a0${bench.name}`, type.small);
+    copy = Math.max(copy, room.lines(width - tag));
+  }
+  return room.height + copy * mm(4.6) + identity * mm(4.2) + mm(1.6 + 2.8);
 }
 
 /** Height of the highest thing on the front that must stand together. */
@@ -83,6 +109,8 @@ export function frontBounds(
     );
     room.height += mm(1.5);
   });
+  const { changes } = document;
+  if (changes !== undefined) block(() => panelBound(changes, document.revision.why, format, room));
   // Counts and times that fit their places: four digits, and less than a thousand days.
   if (document.people > 999 || variant.stepCount > 999 || variant.workSeconds > 8e7 || variant.waitSeconds > 8e7)
     room.sure = false;
@@ -95,18 +123,22 @@ export function frontBounds(
     room.height += mm(4);
   });
   block(() => {
-    const { revision } = document;
-    const name = (id: string): string => shop.people.find((p) => p.id === id)?.name ?? id;
-    room.text(
-      `Revision\u00a0${revision.rev}: ${sentence(revision.what)} ${sentence(revision.why)} Written by ${name(revision.author)}, approved by ${name(revision.approver)} on ${revision.approved}. Review every ${document.review}.`,
-      type.small,
-      width,
-    );
+    room.text(`Revision\u00a0${document.revision.rev}: ${revisionText(shop, document)}`, type.small, width);
     room.text(`Rests on: ${document.sources.map(sourceText).join('; ')}`, type.small, width);
     room.text(`Something wrong on this card? ${sentence(shop.info.report ?? '')}`, type.small, width);
     room.height += mm(1.2);
   });
   return Math.max(highest, listBounds(variant, format, width, room));
+}
+
+/** The panel of changes in one column, which is one of the arrangements tried. */
+function panelBound(changes: ChangePanel, why: string, format: Format, room: TextRoom): void {
+  const { type } = format;
+  const width = textWidthOf(format) - PANEL_INDENT;
+  room.text(`Changed since Rev\u00a0${changes.since} · ${PANEL_LEGEND}`, type.step, width);
+  for (const text of panelLines(changes)) room.text(text, type.table, width - PANEL_BULLET);
+  room.text(`Why: ${sentence(why)}`, type.table, width);
+  room.height += mm(2.6) + PANEL_LIKENESS;
 }
 
 /** Rows that must stand together: at most three, with the heading and the head, or under both when the list runs over. */

@@ -1,14 +1,15 @@
 /** How high a step can be on a card, at the most: everything under each other over the whole width, which is one of the arrangements tried. */
 
 import { measuredText } from '../../resolve/joint-words.ts';
-import type { JointPlan, Measure, PartMove, Step, Warning } from '../../resolve/types.ts';
+import type { JointPlan, Measure, PartMove, Step, TemporaryNote, Warning } from '../../resolve/types.ts';
 import { formatQuantity } from '../../units/index.ts';
 import { type Format, textWidthOf } from './format.ts';
 import { mm } from './items.ts';
 import { figureBound, LIKENESS, loosenBound, torqueBound } from './screen-joint.ts';
 import type { TextRoom } from './screen-text.ts';
-import { sourceText } from './source-text.ts';
+import { sentence, sourceText } from './source-text.ts';
 import type { StepScene } from './step-block.ts';
+import { TEMPORARY_PAD, temporaryHead, temporaryWhy } from './temporary.ts';
 
 const LONGEST_LINE = mm(124);
 const ENTRY_GAP = mm(1.2);
@@ -34,6 +35,7 @@ export function stepBound(step: Step, scene: StepScene, format: Format, drawn: b
   const tightened = step.tighten === undefined ? undefined : scene.joint(step.tighten);
   const loosened = step.loosen === undefined ? undefined : scene.joint(step.loosen);
   room.height = 0;
+  for (const t of step.temporary ?? []) temporaryBound(t, scene, format, width, room);
   for (const w of step.warnings) warningBound(w, format, width, room);
   const warnings = room.height;
   room.height = 0;
@@ -77,6 +79,15 @@ function torqueOf(joint: JointPlan, format: Format, column: number, drawn: boole
   const height = torqueBound(joint, format, column, drawn, room);
   room.height = before;
   return height;
+}
+
+function temporaryBound(note: TemporaryNote, scene: StepScene, { type }: Format, width: number, room: TextRoom): void {
+  const inner = width - 2 * TEMPORARY_PAD;
+  room.text(temporaryHead(note), type.stage, inner);
+  room.text(sentence(note.scope), type.table, inner);
+  room.prose(note.text, type.step, inner);
+  room.text(`Why: ${temporaryWhy(note, scene.person)}`, type.small, inner);
+  room.height += 3 * mm(0.8) + mm(5 + 2);
 }
 
 function warningBound(warning: Warning, { type }: Format, width: number, room: TextRoom): void {

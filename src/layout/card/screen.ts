@@ -5,6 +5,7 @@
  */
 
 import type { Document, ResolvedShop, Variant } from '../../resolve/types.ts';
+import { personName } from './control-block.ts';
 import { type Format, formatOf, textWidthOf } from './format.ts';
 import { mm } from './items.ts';
 import { LEAST_MODULE_MM, moduleMm } from './qr-size.ts';
@@ -18,7 +19,7 @@ export function needsLayout(shop: ResolvedShop, document: Document, variant: Var
   if (moduleMm(variant.address) < LEAST_MODULE_MM) return true;
   const format = formatOf(shop.info.cardFormat);
   const room = new TextRoom();
-  const edges = headerBound(document, variant, format, room) + footerBound(shop, document, format, room);
+  const edges = headerBound(document, variant, format, room) + footerBound(shop, document, variant, format, room);
   // The gaps under the header and over the foot.
   const side = format.height - format.top - format.bottom - edges - mm(7);
   if (!room.sure || frontBounds(shop, document, variant, format, room) > side || !room.sure) return true;
@@ -26,6 +27,7 @@ export function needsLayout(shop: ResolvedShop, document: Document, variant: Var
   const scene: StepScene = {
     joint: (id) => variant.joints.find((j) => j.id === id),
     tool: (id) => names.get(id) ?? id,
+    person: (id) => personName(shop, id),
   };
   for (const stage of variant.stages) {
     // Its heading would stand together with what comes after it.

@@ -1,6 +1,6 @@
 /** One card as a tagged PDF. The same card gives the same bytes. */
 
-import type { CardLayout } from '../../layout/card/index.ts';
+import { type CardLayout, datedAs } from '../../layout/card/index.ts';
 import { type Faces, limitWords, loadFaces } from '../../layout/type/index.ts';
 import type { ResolvedShop } from '../../resolve/types.ts';
 import { type Brush, paintAsArtifact, paintBlock } from './paint-blocks.ts';
@@ -10,9 +10,9 @@ export async function paintCard(card: CardLayout, shop: ResolvedShop): Promise<U
   const faces: Faces = loadFaces();
   limitWords(faces);
   const pdf = newPdf(faces, {
-    title: `${card.doc} Rev ${card.rev}: ${card.title}${card.variantLabel === '' ? '' : `, ${card.variantLabel}`}`,
+    title: `${card.standing === 'draft' ? 'DRAFT ' : ''}${card.doc} Rev ${card.rev}: ${card.title}${card.variantLabel === '' ? '' : `, ${card.variantLabel}`}`,
     author: shop.info.name,
-    subject: `${card.machineName}, effective ${card.effective}`,
+    subject: `${card.machineName}, ${standingOf(card)}`,
     keywords: [card.doc, card.machineName, card.variantLabel].filter((t) => t !== '').join(', '),
     language: shop.info.language,
     date: card.effective,
@@ -25,6 +25,11 @@ export async function paintCard(card: CardLayout, shop: ResolvedShop): Promise<U
     paintCardSides(brush, card, () => pdf.outline);
     root.end();
   });
+}
+
+function standingOf(card: CardLayout): string {
+  const dated = datedAs(card.standing, card.effective).replaceAll('\u00a0', ' ');
+  return `${dated}${card.temporary === undefined ? '' : `, with temporary change ${card.temporary.join(', ')}`}`;
 }
 
 /**
@@ -40,14 +45,18 @@ export function paintCardSides(brush: Brush, card: CardLayout, parentOf: () => B
   for (const side of card.sides) {
     pdf.addPage({ size: [card.width, card.height], margin: 0 });
     parent ??= parentOf();
+    if (side.ground !== undefined) paintBlock(inner, side.ground);
     if (side.number === 1) paintBlock(inner, side.header);
     else paintAsArtifact(inner, side.header);
     for (const placed of side.body) {
       if (placed.bookmark !== undefined) bookmark(pdf, parent, placed.bookmark, placed.y);
       paintBlock(inner, placed);
     }
-    if (side.number === 1) paintBlock(inner, side.footer);
-    else paintAsArtifact(inner, side.footer);
+    if (side.bars !== undefined) paintBlock(inner, side.bars);
+    for (const foot of [side.footer, side.copy]) {
+      if (side.number === 1) paintBlock(inner, foot);
+      else paintAsArtifact(inner, foot);
+    }
   }
   part.end();
 }
