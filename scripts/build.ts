@@ -42,8 +42,8 @@ await runCommand(async () => {
     return 1;
   }
   const { ledger } = compiled.control;
-  const asOf = publishingDay(options['as-of'], ledger);
-  refuseRollBack(out, ledger, asOf, options['as-of'] !== undefined);
+  const asOf = publishingDay(options['as-of'], ledger, (text) => process.stderr.write(`warning: ${text}\n`));
+  refuseRollBack(out, ledger);
   const made = publishCompiled(compiled, { asOf, drafts: options['drafts'] === true, shown: shop.shown });
   if (made.published === undefined) {
     process.stderr.write(`${renderFull(made.diagnostics, textOf)}\n`);

@@ -3,15 +3,7 @@
 import type { KeyObject } from 'node:crypto';
 import { readFileSync, realpathSync } from 'node:fs';
 import path from 'node:path';
-import {
-  type ActFacts,
-  ControlFault,
-  diskFiles,
-  type Entry,
-  type Ledger,
-  privateKey,
-  verifyLedger,
-} from '../../src/control/index.ts';
+import { ControlFault, diskFiles, type Entry, type Ledger, privateKey, verifyLedger } from '../../src/control/index.ts';
 import { collector, hasErrors, printable, renderFull } from '../../src/diagnostics/index.ts';
 import { type Compiled, type ControlOptions, compileShop } from '../../src/pipeline/index.ts';
 import { CATALOGUE } from '../../src/rules/index.ts';
@@ -108,15 +100,6 @@ export function ledgerNow({ folder, shown }: ControlOptions, { info }: Compiled[
   const [first] = list().filter((d) => d.severity === 'error');
   if (first !== undefined) throw new ControlFault(`the ledger does not hold: ${first.message}`, 'run `npm run check`');
   return ledger;
-}
-
-/** What acts are judged by, as things stand now. */
-export function factsNow({ compiled, control }: Opened): ActFacts {
-  return {
-    ledger: ledgerNow(control, compiled.resolved),
-    shop: compiled.resolved,
-    today: control.today,
-  };
 }
 
 /** The line that an act has written. */

@@ -9,8 +9,8 @@ import {
   type Ledger,
   type Notice,
   type NoticeCard,
+  noticesOf,
 } from '../../src/control/index.ts';
-import { noticesOf } from '../../src/control/notices.ts';
 import type { ResolvedShop } from '../../src/resolve/index.ts';
 
 export function counted(n: number, one: string, many = `${one}s`): string {
@@ -48,7 +48,11 @@ export function benchLines({ benches }: ResolvedShop, distribution: Distribution
   return table(
     distribution.map(({ bench, copy }) => {
       const found = benches.find((b) => b.id === bench);
-      return [bench, found === undefined ? 'no longer in benches.yaml' : `${found.name}, ${found.place}`, `copy ${copy}`];
+      return [
+        bench,
+        found === undefined ? 'no longer in benches.yaml' : `${found.name}, ${found.place}`,
+        `copy ${copy}`,
+      ];
     }),
   );
 }
@@ -63,9 +67,7 @@ export function visitLines(shop: ResolvedShop, distribution: Distribution, headi
 /** `signed by …`, or that it is not. */
 export function signatureWords(entry: Entry, shop: ResolvedShop): string {
   const { signature } = entry;
-  return signature === undefined
-    ? 'not signed'
-    : `signed by ${personWords(shop, signature.by)} (key ${signature.key})`;
+  return signature === undefined ? 'not signed' : `signed by ${personWords(shop, signature.by)} (key ${signature.key})`;
 }
 
 /** The changes as the master copy lists them; a sentence when there is none. */
@@ -73,9 +75,7 @@ export function changeLines(comparison: Comparison | undefined): readonly string
   if (comparison === undefined) return ['first issue of this document'];
   const { from, changes } = comparison;
   if (changes.length === 0) {
-    return [
-      `nothing has changed in meaning since Rev ${from}: every bench exchanges its cards for the same work`,
-    ];
+    return [`nothing has changed in meaning since Rev ${from}: every bench exchanges its cards for the same work`];
   }
   return [`changed since Rev ${from}`, ...changes.map((c) => `  ${c.words}`)];
 }
@@ -93,9 +93,7 @@ export function openLines(open: readonly Notice[], today: string): readonly stri
   const late = open.filter((n) => n.overdue).length;
   return [
     `${counted(open.length, 'receipt')} open${late === 0 ? '' : `, ${late} overdue`}`,
-    ...table(
-      open.map((n) => [n.number, n.bench, `copy ${n.copy}`, `${n.doc}: ${taskWords(n)}`, ageWords(n, today)]),
-    ),
+    ...table(open.map((n) => [n.number, n.bench, `copy ${n.copy}`, `${n.doc}: ${taskWords(n)}`, ageWords(n, today)])),
   ];
 }
 

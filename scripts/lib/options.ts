@@ -88,7 +88,11 @@ export function typedPath(given: string): string {
 }
 
 /** Values of options that a command cannot do without. Throws UsageFault that names all that are missing. usage: how it is called. */
-export function needed<K extends string>(values: OptionValues, usage: string, ...names: readonly K[]): Record<K, string> {
+export function needed<K extends string>(
+  values: OptionValues,
+  usage: string,
+  ...names: readonly K[]
+): Record<K, string> {
   const given = names.map((n) => [n, said(values[n])] as const);
   const missing = given.filter(([, v]) => v === '').map(([n]) => `\`--${n}\``);
   if (missing.length > 0) {
@@ -110,7 +114,10 @@ export function oneWord(words: readonly string[], what: string, usage: string): 
   const [word, second] = words;
   if (word === undefined || word === '') throw new UsageFault(`${what} is missing`, `write \`npm run ${usage}\``);
   if (second !== undefined) {
-    throw new UsageFault(`\`${second}\` is one word too many`, `put words that belong together in quotes: \`npm run ${usage}\``);
+    throw new UsageFault(
+      `\`${second}\` is one word too many`,
+      `put words that belong together in quotes: \`npm run ${usage}\``,
+    );
   }
   return word;
 }

@@ -19,6 +19,14 @@ const OWNER = '.builder';
 /** Written last, so that its presence tells a whole build; also what shows that a folder is ours to replace. */
 export const MANIFEST = 'manifest.json';
 
+/** What is made: the file that stands in every whole one, and how it is called. */
+export interface Made {
+  readonly mark: string;
+  readonly what: string;
+}
+
+const BUILD: Made = { mark: MANIFEST, what: 'a build' };
+
 export interface Staging {
   readonly folder: string;
   /** Exchanges the finished build with the output folder. */
@@ -27,9 +35,9 @@ export interface Staging {
   readonly discard: () => void;
 }
 
-/** Prepares to build into `out`. Throws UsageFault when `out` is not a folder that a build may replace. */
-export function openStaging(out: string, shop: string): Staging {
-  refuseUnsafe(out, shop);
+/** Prepares to make it in `out`. Throws UsageFault when `out` is not a folder that may be replaced by it. */
+export function openStaging(out: string, shop: string, made: Made = BUILD): Staging {
+  refuseUnsafe(out, shop, made);
   const parent = path.dirname(out);
   const stem = `.${path.basename(out)}.`;
   mkdirSync(parent, { recursive: true });
@@ -62,7 +70,7 @@ export function openStaging(out: string, shop: string): Staging {
   };
 }
 
-function refuseUnsafe(out: string, shop: string): void {
+function refuseUnsafe(out: string, shop: string, { mark, what }: Made): void {
   const inside = (inner: string, outer: string): boolean =>
     inner === outer || inner.startsWith(outer.endsWith(path.sep) ? outer : outer + path.sep);
   if (inside(shop, out) || inside(out, shop)) {
@@ -73,9 +81,9 @@ function refuseUnsafe(out: string, shop: string): void {
   }
   if (!existsSync(out)) return;
   const names = readdirSync(out);
-  if (names.length > 0 && !names.includes(MANIFEST)) {
+  if (names.length > 0 && !names.includes(mark)) {
     throw new UsageFault(
-      `\`${out}\` holds files that are not a build, and a build replaces the whole folder`,
+      `\`${out}\` holds files that are not ${what}, and ${what} replaces the whole folder`,
       'choose an empty or new folder with `--out DIR`',
     );
   }

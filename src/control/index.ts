@@ -10,6 +10,7 @@ export { ENGINE } from './engine.ts';
 export { type ControlFiles, diskFiles, HEAD, ISSUED, KEYS, LEDGER, LOCK, memoryFiles, NO_FILES } from './files.ts';
 export { checkIssue, draftOf, freezeDraft, issueAct, latestIssue, temporaryAct } from './issue-act.ts';
 export { noticesOf } from './notices.ts';
+export { isPrefix, type PublishedHead } from './prefix.ts';
 export {
   type PublishedDocument,
   type PublishedShop,

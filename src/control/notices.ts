@@ -1,43 +1,10 @@
 /** Change notices: what each bench has to take out and put in because of one line of the ledger, and whether it has been done. */
 
-import type { Bench, ControlRules } from '../resolve/types.ts';
-import { addDays, daysBetween } from './dates.ts';
-import { cardFile } from './state.ts';
-import type {
-  ChangeClass,
-  DocumentState,
-  Entry,
-  IssueEntry,
-  Notice,
-  NoticeCard,
-  ReceiptEntry,
-  TemporaryEntry,
-} from './types.ts';
+import { causesOf, type NoticeFacts } from './causes.ts';
+import { daysBetween } from './dates.ts';
+import type { Notice, NoticeCard, ReceiptEntry } from './types.ts';
 
-export interface NoticeFacts {
-  readonly entries: readonly Entry[];
-  readonly states: readonly DocumentState[];
-  readonly benches: readonly Bench[];
-  readonly rules: ControlRules;
-  readonly asOf: string;
-}
-
-/** What a line causes, before it is spread over the benches. */
-interface Cause {
-  readonly number: string;
-  readonly cause: Notice['cause'];
-  readonly doc: string;
-  readonly title: string;
-  readonly class: ChangeClass;
-  readonly due: string;
-  readonly limitDays: number;
-  readonly takeOut: readonly NoticeCard[];
-  readonly putIn: readonly NoticeCard[];
-  readonly what: string;
-  readonly why: string;
-  readonly approver?: string;
-  readonly benches: readonly { readonly bench: string; readonly copy: number }[];
-}
+export type { NoticeFacts } from './causes.ts';
 
 /** All notices up to the day, oldest first: those that wait for a receipt, and those that have one. */
 export function noticesOf(facts: NoticeFacts): {
@@ -51,21 +18,23 @@ export function noticesOf(facts: NoticeFacts): {
   const byId = new Map(facts.benches.map((b) => [b.id, b]));
   const open: Notice[] = [];
   const received: Notice[] = [];
-  /** The notice that still waits at a bench, by bench and document. */
-  const waiting = new Map<string, Notice>();
+  /** Notices that still wait at a bench, by bench and document. */
+  const waiting = new Map<string, readonly Waiting[]>();
   const moot = new Set<Notice>();
-  for (const { benches, ...cause } of causesOf(facts)) {
+  for (const { benches, seq: _seq, change, ...cause } of causesOf(facts)) {
     for (const { bench, copy } of benches) {
       const about = byId.get(bench);
       const receipt = receipts.get(`${cause.number} ${bench}`);
       const place = `${bench} ${cause.doc}`;
-      const before = waiting.get(place);
+      const all = waiting.get(place) ?? [];
+      // A temporary change takes the place of nothing but itself; whatever concerns the whole document, of everything.
+      const before = all.filter((w) => change === undefined || w.change === change);
       const age = daysBetween(cause.due, facts.asOf);
-      // What the older notice would have taken out may still hang there.
-      const left = (before?.takeOut ?? []).filter((c) => !cause.takeOut.some((o) => o.rev === c.rev));
+      // What the older notices would have taken out may still hang there.
+      const left = change === undefined ? before.flatMap((w) => w.notice.takeOut) : [];
       const notice: Notice = {
         ...cause,
-        takeOut: [...left, ...cause.takeOut],
+        takeOut: [...cardsLeft(left, cause.takeOut), ...cause.takeOut],
         bench,
         benchName: about?.name ?? bench,
         place: about?.place ?? '',
@@ -75,200 +44,28 @@ export function noticesOf(facts: NoticeFacts): {
         ...(age < 0 ? {} : { age }),
         overdue: receipt === undefined && age > cause.limitDays,
       };
-      // Once its day has come, the newer notice asks for everything that the older one asked for.
-      if (before !== undefined && age >= 0) moot.add(before);
+      // Once its day has come, the newer notice asks for everything that the older ones asked for.
+      if (age >= 0) for (const w of before) moot.add(w.notice);
+      const others = all.filter((w) => !before.includes(w));
       if (receipt === undefined) {
         open.push(notice);
-        waiting.set(place, notice);
+        waiting.set(place, [...others, { notice, change }]);
       } else {
         received.push(notice);
-        waiting.delete(place);
+        waiting.set(place, others);
       }
     }
   }
   return { open: open.filter((n) => !moot.has(n)), received };
 }
 
-function causesOf({ entries, states, rules, asOf }: NoticeFacts): readonly Cause[] {
-  const byDoc = new Map(states.map((s) => [s.doc, s]));
-  /** The issue whose cards hang when a line is written: the last one before it that holds by then. */
-  const hanging = (doc: string, seq: number, day: string): IssueEntry | undefined =>
-    byDoc
-      .get(doc)
-      ?.issues.filter((i) => i.seq < seq && i.effective <= day)
-      .at(-1);
-  const ends = new Map(entries.flatMap((e) => (e.kind === 'temporary-end' ? [[e.number, e] as const] : [])));
-  const changes = new Map(entries.flatMap((e) => (e.kind === 'temporary' ? [[e.number, e] as const] : [])));
-  const causes: Cause[] = [];
-  for (const entry of entries) {
-    if (entry.recorded > asOf || entry.kind === 'receipt' || entry.kind === 'review') continue;
-    const number = `CN-${entry.seq}`;
-    const doc = entry.kind === 'temporary-end' ? changes.get(entry.number)?.doc : entry.doc;
-    const state = doc === undefined ? undefined : byDoc.get(doc);
-    if (state === undefined || doc === undefined) continue;
-    const base = { number, doc, title: state.title, benches: entry.distribution };
-    const safety = { class: 'major' as const, limitDays: rules.receiptDays.suspension };
-    switch (entry.kind) {
-      case 'issue': {
-        const old = state.issues[state.issues.indexOf(entry) - 1];
-        causes.push({
-          ...base,
-          cause: 'issue',
-          title: entry.title,
-          class: entry.change.class,
-          // What hung on the wall before the ledger was begun is to be exchanged for numbered copies from the day of its line on.
-          due: entry.effective < entry.recorded ? entry.recorded : entry.effective,
-          limitDays: rules.receiptDays[entry.change.class],
-          takeOut: old === undefined ? [] : cardsOf(old),
-          putIn: cardsOf(entry, (variant) => cardFile(entry, variant, state.coming.includes(entry))),
-          what: entry.change.what,
-          why: entry.change.why,
-          approver: entry.approver,
-        });
-        break;
-      }
-      case 'suspend': {
-        // Lifted since: nothing is left to be done.
-        if (state.suspended?.seq !== entry.seq) break;
-        const old = hanging(doc, entry.seq, entry.recorded);
-        causes.push({
-          ...base,
-          ...safety,
-          cause: 'suspend',
-          due: entry.recorded,
-          takeOut: old === undefined ? [] : cardsOf(old),
-          putIn: [],
-          what: 'Suspended: no copy may be used',
-          why: entry.reason,
-        });
-        break;
-      }
-      case 'reinstate': {
-        const old = hanging(doc, entry.seq, entry.recorded);
-        causes.push({
-          ...base,
-          cause: 'reinstate',
-          class: 'major',
-          limitDays: rules.receiptDays.major,
-          due: entry.recorded,
-          takeOut: [],
-          putIn: old === undefined ? [] : cardsOf(old, (variant) => cardFile(old, variant, false)),
-          what: 'The suspension is lifted',
-          why: entry.reason,
-          approver: entry.approver,
-        });
-        break;
-      }
-      case 'withdraw': {
-        const old = hanging(doc, entry.seq, entry.effective);
-        causes.push({
-          ...base,
-          cause: 'withdraw',
-          class: 'major',
-          limitDays: rules.receiptDays.major,
-          due: entry.effective,
-          takeOut: old === undefined ? [] : cardsOf(old),
-          putIn: [],
-          what: entry.replacement === undefined ? 'Withdrawn' : `Withdrawn: use ${entry.replacement}`,
-          why: entry.reason,
-          approver: entry.approver,
-        });
-        break;
-      }
-      case 'temporary':
-        causes.push(...temporaryCauses(entry, base, state, ends.has(entry.number), rules, asOf));
-        break;
-      case 'temporary-end': {
-        const change = changes.get(entry.number);
-        const of = state.issues.find((i) => i.rev === change?.rev);
-        if (change === undefined || of === undefined) break;
-        causes.push({
-          ...base,
-          benches: inScope(entry.distribution, change),
-          cause: 'temporary-end',
-          class: 'major',
-          limitDays: rules.receiptDays.major,
-          due: entry.recorded,
-          ...exchange(of, change, 'without'),
-          what: `Temporary change ${change.number} has ended`,
-          why: entry.reason,
-        });
-        break;
-      }
-    }
-  }
-  return causes.sort((a, b) => (a.due === b.due ? 0 : a.due < b.due ? -1 : 1));
+interface Waiting {
+  readonly notice: Notice;
+  readonly change: string | undefined;
 }
 
-/** The change itself, and its expiry when its last day is over. */
-function temporaryCauses(
-  entry: TemporaryEntry,
-  base: Pick<Cause, 'number' | 'doc' | 'title'>,
-  state: DocumentState,
-  ended: boolean,
-  rules: ControlRules,
-  asOf: string,
-): readonly Cause[] {
-  const of = state.issues.find((i) => i.rev === entry.rev);
-  if (of === undefined) return [];
-  const shared = {
-    ...base,
-    class: 'major' as const,
-    limitDays: rules.receiptDays.major,
-    benches: inScope(entry.distribution, entry),
-  };
-  const begun: Cause = {
-    ...shared,
-    cause: 'temporary',
-    due: entry.from,
-    ...exchange(of, entry, 'with'),
-    what: `Temporary change ${entry.number} until ${entry.until}: ${entry.text}`,
-    why: entry.reason,
-    approver: entry.approver,
-  };
-  // A new issue takes the card out, and the change with it.
-  const replaced = state.issues.some((i) => i.seq > of.seq && i.effective <= addDays(entry.until, 1));
-  if (ended || replaced || asOf <= entry.until) return [begun];
-  const expiry: Cause = {
-    ...shared,
-    number: `${base.number}-END`,
-    cause: 'temporary-expiry',
-    due: addDays(entry.until, 1),
-    ...exchange(of, entry, 'without'),
-    what: `Temporary change ${entry.number} has expired`,
-    why: `Its last day was ${entry.until}`,
-  };
-  return [begun, expiry];
-}
-
-function inScope(distribution: Cause['benches'], change: TemporaryEntry): Cause['benches'] {
-  const { benches } = change.scope;
-  return benches === undefined ? distribution : distribution.filter((d) => benches.includes(d.bench));
-}
-
-/** Cards in the scope of a temporary change, exchanged for the same ones with it or without it. */
-function exchange(
-  issue: IssueEntry,
-  change: TemporaryEntry,
-  then: 'with' | 'without',
-): Pick<Cause, 'takeOut' | 'putIn'> {
-  const { variants } = change.scope;
-  const all = cardsOf(issue, (variant) => cardFile(issue, variant, false));
-  const cards = all.filter((_, i) => variants === undefined || variants.includes(issue.cards[i]?.variant ?? ''));
-  const plain = cards.map(({ file: _file, ...card }) => card);
-  const changed = cards.map((card) => ({ ...card, with: [change.number] }));
-  return then === 'with'
-    ? { takeOut: plain, putIn: changed }
-    : { takeOut: changed.map(({ file: _file, ...card }) => card), putIn: cards };
-}
-
-function cardsOf(issue: IssueEntry, file?: (variant: string) => string): readonly NoticeCard[] {
-  return issue.cards.map((c) => ({
-    doc: issue.doc,
-    rev: issue.rev,
-    label: c.label,
-    sides: c.sides,
-    fingerprint: c.fingerprint,
-    ...(file === undefined ? {} : { file: file(c.variant) }),
-  }));
+/** Each card once, without those of a revision that is taken out anyway. */
+function cardsLeft(left: readonly NoticeCard[], taken: readonly NoticeCard[]): readonly NoticeCard[] {
+  const key = (c: NoticeCard): string => `${c.rev} ${c.label}`;
+  return left.filter((c, i) => !taken.some((o) => o.rev === c.rev) && left.findIndex((o) => key(o) === key(c)) === i);
 }

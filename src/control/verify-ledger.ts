@@ -44,10 +44,12 @@ export function verifyLedger(files: ControlFiles, shown: string, rules: ControlR
       hint: 'put the PEM text of the public key there as it was made, one below the other, in `<person>.pem`; or take the file away',
     });
   }
-  const text = bytes === undefined ? '' : decode(bytes);
   const file = `${shown}/${LEDGER}`;
+  const isThere = bytes !== undefined || list.includes(LEDGER);
+  const text = isThere ? decode(bytes) : '';
   if (text === undefined) {
-    report('LDG001', { file, start: 0, end: 0 }, 'the ledger is not UTF-8 text', { hint: RESTORE });
+    const what = bytes === undefined ? 'the ledger cannot be read' : 'the ledger is not UTF-8 text';
+    report('LDG001', { file, start: 0, end: 0 }, what, { hint: RESTORE });
     return { ledger: EMPTY_LEDGER, keys, placeOf: () => atStart(shown, LEDGER), textOf: () => undefined, lock, sound };
   }
   const before = sound;
@@ -80,7 +82,8 @@ function atStart(shown: string, name: string): Range {
   return { file: `${shown}/${name}`, start: 0, end: 0 };
 }
 
-function decode(bytes: Uint8Array): string | undefined {
+function decode(bytes: Uint8Array | undefined): string | undefined {
+  if (bytes === undefined) return undefined;
   try {
     return new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes);
   } catch {

@@ -5,6 +5,7 @@ import { rmSync } from 'node:fs';
 import { cp, mkdir, mkdtemp, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import type { ControlView } from '../control/types.ts';
 import { type BuildReport, checkWords } from '../pipeline/index.ts';
 import type { CheckedShop } from '../resolve/types.ts';
 import { CHECKS } from '../rules/index.ts';
@@ -13,6 +14,8 @@ import { PROJECT_ROOT } from './project-root.ts';
 export interface BuildSiteOptions {
   /** What the build reports, for its page. */
   readonly report: BuildReport;
+  /** Everything about control on the day of the build; left out, the pages show nothing of control. */
+  readonly control?: ControlView;
   /** Absolute; made when it is not there; files already in it that the site does not have are left alone. */
   readonly outDir: string;
   /** Told in a few words what was done. */
@@ -28,7 +31,7 @@ export interface BuildSiteOptions {
  */
 export async function buildSite(
   shop: CheckedShop,
-  { report, outDir, onProgress, signal }: BuildSiteOptions,
+  { report, control, outDir, onProgress, signal }: BuildSiteOptions,
 ): Promise<void> {
   const caches = join(PROJECT_ROOT, 'node_modules', '.cache', 'fettlebook');
   await mkdir(caches, { recursive: true });
@@ -41,6 +44,7 @@ export async function buildSite(
     await runWorker(
       JSON.stringify({
         shop,
+        control,
         report,
         checks: CHECKS.map(checkWords),
         outDir: built,

@@ -2,20 +2,23 @@
 
 import { text } from 'node:stream/consumers';
 import { build } from 'astro';
+import type { ControlView } from '../control/types.ts';
 import type { BuildReport, CheckWords } from '../pipeline/index.ts';
 import type { ResolvedShop } from '../resolve/types.ts';
 import { siteConfig } from './config.ts';
 
 interface Job {
   readonly shop: ResolvedShop;
+  /** Left out for a shop compiled without control. */
+  readonly control?: ControlView;
   readonly report: BuildReport;
   readonly checks: readonly CheckWords[];
   readonly outDir: string;
   readonly cacheDir: string;
 }
 
-const { shop, report, checks, outDir, cacheDir } = JSON.parse(await text(process.stdin)) as Job;
-const state = { shop, report, checks, diagnosticsText: '', errors: 0 };
+const { shop, control, report, checks, outDir, cacheDir } = JSON.parse(await text(process.stdin)) as Job;
+const state = { shop, control, report, checks, diagnosticsText: '', errors: 0 };
 try {
   await build({
     ...siteConfig({ state, base: shop.info.basePath, outDir, cacheDir }),

@@ -1,6 +1,7 @@
 /** The dev server: pages of the working content, made again at every change, with the faults in front while there are any. */
 
 import { dev } from 'astro';
+import type { ControlView } from '../control/types.ts';
 import { type BuildReport, checkWords } from '../pipeline/index.ts';
 import type { ResolvedShop } from '../resolve/types.ts';
 import { CHECKS } from '../rules/index.ts';
@@ -12,6 +13,8 @@ import { CHANGING_MODULES } from './virtual-modules.ts';
 export interface CompileOutcome {
   /** What could be resolved; left out when nothing could, then the pages keep the last good shop. */
   readonly shop?: ResolvedShop;
+  /** What is known of control on the day; left out, the pages keep what they had. */
+  readonly control?: ControlView;
   readonly report: BuildReport;
   readonly diagnosticsText: string;
   readonly errors: number;
@@ -50,6 +53,7 @@ function debounced(run: () => Promise<void>): () => void {
 
 function take(state: SiteState, outcome: CompileOutcome): void {
   if (outcome.shop !== undefined) state.shop = outcome.shop;
+  if (outcome.control !== undefined) state.control = outcome.control;
   state.report = outcome.report;
   state.diagnosticsText = outcome.diagnosticsText;
   state.errors = outcome.errors;

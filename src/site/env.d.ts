@@ -6,6 +6,12 @@ declare module 'virtual:shop' {
   export default shop;
 }
 
+declare module 'virtual:control' {
+  /** null for a shop compiled without control. */
+  const control: import('../control/types.ts').ControlView | null;
+  export default control;
+}
+
 declare module 'virtual:build-report' {
   const report: import('../pipeline/index.ts').BuildReport;
   export default report;

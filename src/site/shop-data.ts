@@ -1,5 +1,6 @@
 /** The shop as the pages use it: look-ups by id, once for all pages of a build. */
 
+import virtualControl from 'virtual:control';
 import virtualShop from 'virtual:shop';
 import { paths, type RefTarget } from '../render/html/index.ts';
 import type { Document, Machine, ResolvedShop, Run, Use, Variant } from '../resolve/types.ts';
@@ -45,7 +46,12 @@ const NOTHING: ResolvedShop = {
 /** Empty only in a dev server that has not met a good shop yet, and whose pages are never shown. */
 export const shop: ResolvedShop = virtualShop ?? NOTHING;
 
-const documentByNumber = new Map(shop.documents.map((d) => [d.doc, d]));
+/** Documents from which work may be done; drafts, where they are wanted, stand beside them in `shop.documents`. */
+export const inForce: readonly Document[] = shop.documents.filter((d) => d.standing === undefined);
+export const drafts: readonly Document[] = shop.documents.filter((d) => d.standing !== undefined);
+
+/** Where a document is in force and also drafted, its number means the one in force. */
+const documentByNumber = new Map([...drafts, ...inForce].map((d) => [d.doc, d]));
 const machineById = new Map(shop.machines.map((m) => [m.id, m]));
 const personById = new Map(shop.people.map((p) => [p.id, p]));
 const toolById = new Map(shop.tools.map((t) => [t.id, t]));
@@ -53,6 +59,18 @@ const consumableById = new Map(shop.consumables.map((c) => [c.id, c]));
 
 export function findDocument(doc: string): Document | undefined {
   return documentByNumber.get(doc);
+}
+
+/** Documents that are answered for without being in force; a draft that was never issued has no such page. */
+const answered = new Set(
+  (virtualControl?.documents ?? []).filter((s) => s.standing !== 'draft only').map((s) => s.doc),
+);
+
+/** Landing page of a number, also of a document that is suspended, withdrawn or not yet effective; undefined without one. */
+export function landingPath(doc: string): string | undefined {
+  const document = documentByNumber.get(doc);
+  if (document !== undefined) return paths.procedure(document.slug);
+  return answered.has(doc) ? paths.procedure(doc.toLowerCase()) : undefined;
 }
 
 export function findMachine(id: string): Machine | undefined {
@@ -89,10 +107,8 @@ export function refPath(ref: NonNullable<Run['ref']>, machine: string, variant?:
       return findMachine(machine)?.parts.some((p) => p.id === ref.id) ? paths.part(machine, ref.id) : undefined;
     case 'joint':
       return findMachine(machine)?.joints.some((j) => j.plan.id === ref.id) ? paths.joint(machine, ref.id) : undefined;
-    case 'procedure': {
-      const document = documentByNumber.get(ref.id);
-      return document === undefined ? undefined : paths.procedure(document.slug);
-    }
+    case 'procedure':
+      return landingPath(ref.id);
     case 'step':
       return variant === undefined ? undefined : `${paths.variant(variant.path)}#${ref.id}`;
   }
@@ -106,10 +122,13 @@ export function refTarget(go: (to: string) => string, machine: string, variant?:
   };
 }
 
-/** Uses drawn together by document, so that a register can say `used in n procedures`. */
+const pagesInForce = new Set(inForce.flatMap((d) => d.variants.map((v) => v.path)));
+
+/** Uses by documents in force drawn together by document, so that a register can say `used in n procedures`. */
 export function usesByDocument(uses: readonly Use[] | undefined): ReadonlyMap<string, readonly Use[]> {
   const map = new Map<string, Use[]>();
-  for (const use of uses ?? []) map.set(use.doc, [...(map.get(use.doc) ?? []), use]);
+  for (const use of (uses ?? []).filter((u) => pagesInForce.has(u.path)))
+    map.set(use.doc, [...(map.get(use.doc) ?? []), use]);
   return map;
 }
 

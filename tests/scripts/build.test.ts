@@ -3,15 +3,17 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { writeMiniShop } from '../fixtures/mini-shop.ts';
+import { publishingDay } from '../../scripts/lib/publishing-day.ts';
+import { compileShop } from '../../src/pipeline/index.ts';
+import { writeIssuedMiniShop, writeMiniShop } from '../fixtures/mini-shop.ts';
 import { digest, run, temporaryFolder } from './run.ts';
 
 describe('a build', () => {
   test('writes site, cards, binders, schemas and a manifest that names every file', async () => {
     const out = path.join(temporaryFolder(), 'dist');
-    const { code, stdout, stderr } = await run('build.ts', ['--shop', writeMiniShop(), '--out', out]);
+    const { code, stdout, stderr } = await run('build.ts', ['--shop', writeIssuedMiniShop(), '--out', out]);
     expect(code, stderr).toBe(0);
-    expect(stdout).toContain('1 procedure, 2 cards');
+    expect(stdout).toContain('1 in force, 2 cards');
     for (const file of [
       'index.html',
       'C/MW-1/A/SMALL/index.html',
@@ -35,15 +37,15 @@ describe('a build', () => {
 
   test('gives the same bytes from another folder into another folder', async () => {
     const [a, b] = [path.join(temporaryFolder(), 'one'), path.join(temporaryFolder(), 'two', 'deeper')];
-    expect((await run('build.ts', ['--shop', writeMiniShop(), '--out', a])).code).toBe(0);
-    expect((await run('build.ts', ['--shop', writeMiniShop(), '--out', b])).code).toBe(0);
+    expect((await run('build.ts', ['--shop', writeIssuedMiniShop(), '--out', a])).code).toBe(0);
+    expect((await run('build.ts', ['--shop', writeIssuedMiniShop(), '--out', b])).code).toBe(0);
     expect(digest(a)).toEqual(digest(b));
   });
 
   test('with faults ends with 1, names every place and leaves the earlier build untouched', async () => {
     const folder = temporaryFolder();
     const out = path.join(folder, 'dist');
-    expect((await run('build.ts', ['--shop', writeMiniShop(), '--out', out])).code).toBe(0);
+    expect((await run('build.ts', ['--shop', writeIssuedMiniShop(), '--out', out])).code).toBe(0);
     const before = digest(out);
     const shop = writeMiniShop({ 'consumables.yaml': (t) => t.replace('oil:', 'machine-oil:') });
     const { code, stderr } = await run('build.ts', ['--shop', shop, '--out', out]);
@@ -70,7 +72,7 @@ describe('a build that cannot finish', () => {
     writeFileSync(path.join(out, 'manifest.json'), '{}');
     const before = digest(out);
     let sent = false;
-    const { code, stderr } = await run('build.ts', ['--shop', writeMiniShop(), '--out', out], {
+    const { code, stderr } = await run('build.ts', ['--shop', writeIssuedMiniShop(), '--out', out], {
       onStderr: (text, kill) => {
         if (sent || !/^cards /m.test(text)) return;
         sent = true;
@@ -88,7 +90,7 @@ describe('a build that cannot finish', () => {
     const folder = temporaryFolder();
     const out = path.join(folder, 'dist');
     let sent = false;
-    const killed = await run('build.ts', ['--shop', writeMiniShop(), '--out', out], {
+    const killed = await run('build.ts', ['--shop', writeIssuedMiniShop(), '--out', out], {
       onStderr: (text, kill) => {
         if (sent || !/^cards /m.test(text)) return;
         sent = true;
@@ -98,14 +100,14 @@ describe('a build that cannot finish', () => {
     expect(killed.code).toBe(null);
     expect(existsSync(out)).toBe(false);
     expect(readdirSync(folder)).toHaveLength(1);
-    expect((await run('build.ts', ['--shop', writeMiniShop(), '--out', out])).code).toBe(0);
+    expect((await run('build.ts', ['--shop', writeIssuedMiniShop(), '--out', out])).code).toBe(0);
     expect(readdirSync(folder)).toEqual(['dist']);
   });
 
   test('runs out of room: one paragraph, exit 2, nothing half-written', async () => {
     const folder = temporaryFolder();
     const out = path.join(folder, 'dist');
-    const { code, stderr } = await run('build.ts', ['--shop', writeMiniShop(), '--out', out], {
+    const { code, stderr } = await run('build.ts', ['--shop', writeIssuedMiniShop(), '--out', out], {
       limit: 'trap "" XFSZ; ulimit -f 20',
     });
     expect(code, stderr).toBe(2);
@@ -134,5 +136,62 @@ describe('a build that cannot finish', () => {
     const within = await run('build.ts', ['--shop', shop, '--out', path.join(shop, 'dist')]);
     expect(within.code).toBe(2);
     expect(within.stderr).toContain('lie within each other');
+  });
+});
+
+describe('what is published on which day', () => {
+  test('never what was not issued: the folder then has no procedure, and says so', async () => {
+    const out = path.join(temporaryFolder(), 'dist');
+    const { code, stdout, stderr } = await run('build.ts', ['--shop', writeMiniShop(), '--out', out]);
+    expect(code, stderr).toBe(0);
+    expect(stdout).toContain('draft MW-1 Rev A was never issued: it is not published');
+    expect(stdout).toContain('0 in force');
+    expect(readdirSync(out)).not.toContain('cards');
+  });
+
+  test('drafts on demand, at addresses of their own', async () => {
+    const out = path.join(temporaryFolder(), 'dist');
+    const { code, stderr } = await run('build.ts', ['--shop', writeMiniShop(), '--out', out, '--drafts']);
+    expect(code, stderr).toBe(0);
+    const page = readFileSync(path.join(out, 'C/MW-1/DRAFT/SMALL/index.html'), 'utf8');
+    expect(page).toContain('DRAFT');
+    expect(existsSync(path.join(out, 'cards/MW-1-SMALL-DRAFT.pdf'))).toBe(true);
+    expect(existsSync(path.join(out, 'C/MW-1/A'))).toBe(false);
+  });
+
+  test('a day that is none is refused', async () => {
+    const out = path.join(temporaryFolder(), 'dist');
+    const { code, stderr } = await run('build.ts', ['--shop', writeMiniShop(), '--out', out, '--as-of', '2026-02-30']);
+    expect(code).toBe(2);
+    expect(stderr).toContain('`2026-02-30` is not a day');
+  });
+
+  test('an older ledger does not take the place of a newer one, nor one of another shop', async () => {
+    const out = path.join(temporaryFolder(), 'dist');
+    const shop = writeIssuedMiniShop();
+    const older = writeMiniShop();
+    mkdirSync(out, { recursive: true });
+    const { control } = compileShop({ folder: shop, shown: 'shop', cards: 'suspect' });
+    const { entries, head } = control.ledger;
+    writeFileSync(path.join(out, 'manifest.json'), JSON.stringify({ ledger: { entries: entries.length, head } }));
+    const back = await run('build.ts', ['--shop', older, '--out', out]);
+    expect(back.code).toBe(2);
+    expect(back.stderr).toContain('was published from a ledger of 1 lines, and this one has 0');
+    const other = writeIssuedMiniShop({ 'procedures/mw-1.yaml': (t) => t.replace('why: New pump', 'why: New line') });
+    const foreign = await run('build.ts', ['--shop', other, '--out', out]);
+    expect(foreign.code).toBe(2);
+    expect(foreign.stderr).toContain('was published from another ledger');
+    expect(readdirSync(out)).toEqual(['manifest.json']);
+  });
+
+  test('a clock that was set back does not bring back what the last line ended', () => {
+    const { control } = compileShop({ folder: writeIssuedMiniShop(), shown: 'shop', cards: 'suspect' });
+    const warnings: string[] = [];
+    const warn = (text: string): number => warnings.push(text);
+    expect(publishingDay(undefined, control.ledger, warn, '2025-12-31')).toBe('2026-01-08');
+    expect(warnings).toHaveLength(1);
+    expect(publishingDay(undefined, control.ledger, warn, '2026-01-08')).toBe('2026-01-08');
+    expect(publishingDay('2025-12-31', control.ledger, warn, '2026-01-09')).toBe('2025-12-31');
+    expect(warnings).toHaveLength(1);
   });
 });

@@ -18,7 +18,7 @@ const out = path.join(keptFolder(), 'dist');
 let manifest: Manifest = { documents: [], files: {} };
 
 beforeAll(async () => {
-  const { code, stderr } = await run('build.ts', ['--out', out]);
+  const { code, stderr } = await run('build.ts', ['--out', out, '--as-of', '2026-11-25']);
   expect(code, stderr).toBe(0);
   manifest = JSON.parse(readFileSync(path.join(out, 'manifest.json'), 'utf8')) as Manifest;
 });

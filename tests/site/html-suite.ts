@@ -18,7 +18,8 @@ function madeElsewhere(shop: ResolvedShop): ReadonlySet<string> {
   ]);
 }
 
-export function htmlSuite(site: () => Built, shop: ResolvedShop): void {
+/** more: files and pages of another stage to which this site also leads. */
+export function htmlSuite(site: () => Built, shop: ResolvedShop, more: readonly string[] = []): void {
   const pages = () => site().files.filter((f) => f.endsWith('.html'));
 
   describe('pages', () => {
@@ -46,7 +47,7 @@ export function htmlSuite(site: () => Built, shop: ResolvedShop): void {
 
     test('every link and every asset leads to a file that is there, letter for letter', () => {
       const files = new Set(site().files);
-      const elsewhere = madeElsewhere(shop);
+      const elsewhere = new Set([...madeElsewhere(shop), ...more]);
       const ids = new Map<string, Set<string>>();
       const idsOf = (file: string) => {
         const known = ids.get(file) ?? new Set(attributes(site().read(file), 'id'));

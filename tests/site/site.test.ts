@@ -75,6 +75,12 @@ describe('building', () => {
     expect(progress.length).toBeGreaterThan(0);
   });
 
+  test('a shop without control shows nothing of it', () => {
+    expect(site.files.filter((f) => f.startsWith('control/') || f.includes('/audit/'))).toEqual([]);
+    const pages = site.files.filter((f) => f.endsWith('.html'));
+    expect(pages.filter((f) => /As of|scan-mark|Document control|data-card-path/u.test(site.read(f)))).toEqual([]);
+  });
+
   test('hostile text appears as text on every page, fits the phone, and runs nothing', async () => {
     const hostile = hostileShop(shop);
     const outDir = path.join(scratch, 'hostile');

@@ -4,5 +4,12 @@ import type { APIRoute } from 'astro';
 import { buildSearchFile } from '../../render/search/index.ts';
 import { shop } from '../shop-data.ts';
 
+/** A result must not pass for a document in force when it is none. */
+const documents = shop.documents.map((d) =>
+  d.standing === undefined ? d : { ...d, title: `${d.title} (${d.standing})` },
+);
+
 export const GET: APIRoute = () =>
-  new Response(JSON.stringify(buildSearchFile(shop)), { headers: { 'content-type': 'application/json' } });
+  new Response(JSON.stringify(buildSearchFile({ ...shop, documents })), {
+    headers: { 'content-type': 'application/json' },
+  });

@@ -2,7 +2,9 @@
 
 import type { APIRoute } from 'astro';
 import { orderBook } from '../../../lists/index.ts';
-import { shop } from '../../shop-data.ts';
+import { inForce, shop } from '../../shop-data.ts';
 
 export const GET: APIRoute = () =>
-  new Response(JSON.stringify(orderBook(shop)), { headers: { 'content-type': 'application/json' } });
+  new Response(JSON.stringify(orderBook({ ...shop, documents: inForce })), {
+    headers: { 'content-type': 'application/json' },
+  });
