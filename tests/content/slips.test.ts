@@ -16,9 +16,9 @@ const CRANE = 'machines/deck-crane.yaml';
 type Slip = readonly [slip: string, file: string, from: RegExp, to: string, ...checks: string[]];
 
 const SLIPS: readonly Slip[] = [
-  ['a digit', FLANGE, /torque: 85 N·m/, 'torque: 35 N·m', 'torque-far-off'],
-  ['twelve times', FLANGE, /torque: 85 N·m/, 'torque: 1020 N·m', 'torque-unit-slip'],
-  ['1.356 times', FLANGE, /torque: 85 N·m/, 'torque: 85 lbf·ft', 'torque-unit-slip'],
+  ['a digit', FLANGE, /torque: 90 N·m/, 'torque: 30 N·m', 'torque-far-off'],
+  ['twelve times', FLANGE, /torque: 90 N·m/, 'torque: 1080 N·m', 'torque-unit-slip'],
+  ['1.356 times', FLANGE, /torque: 90 N·m/, 'torque: 90 lbf·ft', 'torque-unit-slip'],
   ['a class', COUPLING, /(also: .*\n.*\n {4})grade: "10\.9"/, '$1grade: "8.8"', 'fastener-differs', 'torque-unit-slip'],
   ['a class in the parts list', COUPLING, /grade: "10\.9"/, 'grade: "8.8"', 'fastener-differs'],
   ['a condition', CRANE, /condition: moly/, 'condition: dry', 'lubricant-condition'],

@@ -44,7 +44,7 @@ test('every bench has its binder, and the shop its posters and schemas', () => {
   expect(files.filter((f) => f.startsWith('binders/')).length).toBeGreaterThanOrEqual(6);
   expect(files).toContain('posters/torque-tables.pdf');
   expect(files.filter((f) => f.startsWith('worksheets/')).length).toBeGreaterThan(10);
-  expect(files.filter((f) => f.startsWith('schema/'))).toHaveLength(9);
+  expect(files.filter((f) => f.startsWith('schema/'))).toHaveLength(12);
 });
 
 test('every link of every page leads to a file of the folder, letter by letter', () => {
