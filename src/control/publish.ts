@@ -87,12 +87,14 @@ export function publishShop(
     if (snapshot === undefined || state.current === undefined || state.standing !== 'in force') return [];
     return [publishedDocument(draft, files, snapshot, state.current, state)];
   });
+  const comingOf = new Map<string, Snapshot>();
   const coming = states.flatMap((state) =>
     state.withdrawn !== undefined
       ? []
       : state.coming.flatMap((issue): readonly PublishedDocument[] => {
           const snapshot = readSnapshot(issue);
           if (snapshot === undefined) return [];
+          comingOf.set(state.doc, snapshot);
           const made = publishedDocument(draft, files, snapshot, issue, undefined);
           return [{ ...made, document: { ...made.document, standing: 'not yet effective' } }];
         }),
@@ -115,7 +117,10 @@ export function publishShop(
   const view: ControlView = {
     asOf,
     ledger: { entries: ledger.entries.length, head: ledger.head, ...(last === undefined ? {} : { last }) },
-    documents: states,
+    documents: states.map((state) => {
+      const machine = (current.get(state.doc) ?? comingOf.get(state.doc))?.document.machine;
+      return machine === undefined ? state : { ...state, machine };
+    }),
     answers: answersOf(states, draftCards(draft, new Set(shownDrafts.map((d) => d.doc)))),
     open,
     received,

@@ -254,6 +254,8 @@ export interface DocumentState {
   readonly doc: string;
   /** Of the issue in force, else of the latest. */
   readonly title: string;
+  /** Id of its machine, where the snapshot was read: not of withdrawn ones. */
+  readonly machine?: string;
   readonly standing: 'in force' | 'not yet effective' | 'suspended' | 'withdrawn' | 'draft only';
   /** All issues in the order of the ledger. */
   readonly issues: readonly IssueEntry[];

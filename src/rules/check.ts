@@ -21,7 +21,14 @@ export interface Check {
   readonly sources: readonly string[];
   readonly example: Example;
   /** Finds it in the resolved shop; or the stage that meets it: some faults are known only while something is read. */
-  readonly found: 'reading files' | 'reading values' | 'resolving' | 'laying out cards' | 'comparing acceptances' | Run;
+  readonly found:
+    | 'reading files'
+    | 'reading values'
+    | 'resolving'
+    | 'reading the ledger'
+    | 'laying out cards'
+    | 'comparing acceptances'
+    | Run;
 }
 
 /** Runs over the whole shop. */

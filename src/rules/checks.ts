@@ -7,6 +7,7 @@ import { CRD } from './crd/index.ts';
 import { CSM } from './csm/index.ts';
 import { FLD } from './fld/index.ts';
 import { JNT } from './jnt/index.ts';
+import { LDG } from './ldg/index.ts';
 import { PRT } from './prt/index.ts';
 import { REF } from './ref/index.ts';
 import { REV } from './rev/index.ts';
@@ -29,6 +30,7 @@ export const CHECKS: readonly Check[] = [
   ...SAF,
   ...WRT,
   ...REV,
+  ...LDG,
   ...CRD,
   ...ACC,
 ];

@@ -13,6 +13,7 @@ export const FAMILIES: Readonly<Record<string, string>> = {
   SAF: 'Safety',
   WRT: 'Writing',
   REV: 'Control',
+  LDG: 'Issued revisions',
   CRD: 'Cards',
   ACC: 'Accepted warnings',
 };

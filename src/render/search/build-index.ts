@@ -2,7 +2,7 @@
 
 import MiniSearch, { type AsPlainObject } from 'minisearch';
 import type { ResolvedShop } from '../../resolve/types.ts';
-import { searchEntries } from './entries.ts';
+import { type StoppedDocument, searchEntries } from './entries.ts';
 import type { Entry, IndexedEntry } from './entry.ts';
 import { indexOptions, type SearchRecord } from './options.ts';
 import { indexTerms } from './tokens.ts';
@@ -25,9 +25,9 @@ function record(entry: IndexedEntry, id: number): SearchRecord {
   };
 }
 
-/** Index and entries of a shop; depends on the shop alone. */
-export function buildSearchFile(shop: ResolvedShop): SearchFile {
-  const entries = searchEntries(shop);
+/** Index and entries of a shop. stopped: documents that are not among the shop's, because nobody may work from them. */
+export function buildSearchFile(shop: ResolvedShop, stopped: readonly StoppedDocument[] = []): SearchFile {
+  const entries = searchEntries(shop, stopped);
   const search = new MiniSearch<SearchRecord>(indexOptions);
   search.addAll(entries.map(record));
   return {

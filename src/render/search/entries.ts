@@ -178,7 +178,35 @@ function jointEntries(
   });
 }
 
+/** A document that must not be worked from: found by number and title, so that nobody looks for it in vain. */
+export interface StoppedDocument {
+  readonly doc: string;
+  readonly title: string;
+  /** `suspended` */
+  readonly standing: string;
+  /** Name of its machine. */
+  readonly machine: string;
+}
+
+function stoppedEntry({ doc, title, standing, machine }: StoppedDocument): IndexedEntry {
+  return {
+    kind: 'procedure',
+    mark: doc,
+    title: `${title} (${standing})`,
+    detail: machine,
+    path: paths.procedure(doc.toLowerCase()),
+    variants: [],
+    facts: [],
+    words: '',
+    spellings: '',
+  };
+}
+
 /** Everything that the search finds. */
-export function searchEntries(shop: ResolvedShop): IndexedEntry[] {
-  return [...shop.documents.map((d) => procedureEntry(d, shop)), ...registerEntries(shop)];
+export function searchEntries(shop: ResolvedShop, stopped: readonly StoppedDocument[] = []): IndexedEntry[] {
+  return [
+    ...shop.documents.map((d) => procedureEntry(d, shop)),
+    ...stopped.map(stoppedEntry),
+    ...registerEntries(shop),
+  ];
 }

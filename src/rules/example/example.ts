@@ -10,6 +10,8 @@ export interface Edit {
   readonly from?: string;
   /** Text, raw bytes for what no text can show, or null for a file that is not there. */
   readonly to: string | Uint8Array | null;
+  /** Needed, and not what the example is about: it is not shown. */
+  readonly aside?: true;
 }
 
 export interface Example {

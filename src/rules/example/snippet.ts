@@ -28,7 +28,9 @@ export function snippet({ file, to }: Edit, disk?: string): Snippet {
     const hex = [...to.slice(0, 8)].map((b) => b.toString(16).toUpperCase().padStart(2, '0')).join(' ');
     return { file, lines: [], note: `${to.length} bytes, beginning with ${hex}` };
   }
-  const lines = segments(to.replace(/\n$/, ''));
+  const lines = /\.jsonl?$/.test(file)
+    ? segments(shortened(to.replace(/\n$/, ''))).flatMap(wrapped)
+    : segments(to.replace(/\n$/, ''));
   const outdent = Math.min(...lines.map((l) => indentOf(l)).filter((n) => Number.isFinite(n)));
   const shown = lines.map((l) => cutIndent(l, Number.isFinite(outdent) ? outdent : 0));
   if (shown.length <= MOST_LINES) return { file, lines: shown };
@@ -42,6 +44,36 @@ export function snippet({ file, to }: Edit, disk?: string): Snippet {
     lines: shown.slice(from, from + MOST_LINES),
     note: `${MOST_LINES} of ${shown.length} lines are shown`,
   };
+}
+
+/** Seals, digests and signatures by their beginning: what they are cannot be read, only compared. */
+function shortened(text: string): string {
+  return text
+    .replace(/[0-9a-f]{64}/g, (hex) => `${hex.slice(0, 8)}…`)
+    .replace(/[\w+/]{86}==/g, (s) => `${s.slice(0, 8)}…`);
+}
+
+/** Most signs of a row of a ledger's line. */
+const ROW = 76;
+
+/** A long line in rows that end behind a comma; those after the first are set in. */
+function wrapped(line: readonly Segment[]): Segment[][] {
+  const rows: Segment[][] = [[]];
+  let width = 0;
+  for (const { text, marked } of line) {
+    for (const piece of text === '' ? [''] : (text.match(/.+?(?:,(?=["{])|$)/gu) ?? [])) {
+      if (width > 0 && width + piece.length > ROW) {
+        rows.push([{ text: '  ', marked: false }]);
+        width = 2;
+      }
+      const row = rows.at(-1);
+      const last = row?.at(-1);
+      if (last?.marked === marked) row?.splice(-1, 1, { text: last.text + piece, marked });
+      else row?.push({ text: piece, marked });
+      width += piece.length;
+    }
+  }
+  return rows;
 }
 
 function segments(text: string): Segment[][] {

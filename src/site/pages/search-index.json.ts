@@ -2,7 +2,8 @@
 
 import type { APIRoute } from 'astro';
 import { buildSearchFile } from '../../render/search/index.ts';
-import { shop } from '../shop-data.ts';
+import { stopped } from '../control-data.ts';
+import { findMachine, shop } from '../shop-data.ts';
 
 /** A result must not pass for a document in force when it is none. */
 const documents = shop.documents.map((d) =>
@@ -10,6 +11,14 @@ const documents = shop.documents.map((d) =>
 );
 
 export const GET: APIRoute = () =>
-  new Response(JSON.stringify(buildSearchFile({ ...shop, documents })), {
-    headers: { 'content-type': 'application/json' },
-  });
+  new Response(
+    JSON.stringify(
+      buildSearchFile(
+        { ...shop, documents },
+        stopped.map((d) => ({ ...d, machine: findMachine(d.machine ?? '')?.name ?? '' })),
+      ),
+    ),
+    {
+      headers: { 'content-type': 'application/json' },
+    },
+  );
