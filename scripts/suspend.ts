@@ -1,8 +1,8 @@
 /** `npm run suspend -- OF-204 --by PERSON --reason TEXT`: a safety stop, and the benches to visit. */
 
-import { suspendAct } from '../src/control/index.ts';
 import { recordActs } from '../src/pipeline/index.ts';
 import { openShop, SHOP_OPTION, say, tellLater, written } from './lib/control-command.ts';
+import { stopAct } from './lib/control-stop.ts';
 import { columns, personWords, visitLines } from './lib/control-words.ts';
 import { runCommand } from './lib/faults.ts';
 import { needed, oneWord, readCommand } from './lib/options.ts';
@@ -23,7 +23,12 @@ await runCommand(() => {
   const doc = oneWord(words, 'the document number', USAGE);
   const { by, reason } = needed(options, USAGE, 'by', 'reason');
   const { compiled, control } = openShop(options);
-  const entry = written(recordActs(compiled, control, undefined, (facts) => [suspendAct(facts, { doc, by, reason })]));
+  const warn = (text: string): void => {
+    process.stderr.write(`warning: ${text}\n`);
+  };
+  const entry = written(
+    recordActs(compiled, control, undefined, (facts) => [stopAct(facts, compiled, control, { doc, by, reason }, warn)]),
+  );
   if (entry.kind !== 'suspend') throw new RangeError('no suspension was written');
   const shop = compiled.resolved;
   say([

@@ -2,6 +2,7 @@
 
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
+import { diskFiles, memoryFiles } from '../../src/control/index.ts';
 import { collector } from '../../src/diagnostics/index.ts';
 import { type Compiled, compileFiles } from '../../src/pipeline/index.ts';
 import { CATALOGUE } from '../../src/rules/index.ts';
@@ -20,6 +21,12 @@ export function demoFiles(): ShopFiles {
       readFileSync(path.join(DEMO_FOLDER, f.relative), 'utf8'),
     ]),
   );
+}
+
+/** Ledger, snapshots and keys of the demo shop, by their path within it. */
+export function demoIssued(): ShopFiles {
+  const { list, read } = diskFiles(DEMO_FOLDER);
+  return Object.fromEntries(list().map((name) => [name, new TextDecoder().decode(read(name))]));
 }
 
 /** Procedure files of a shop, sorted. */
@@ -76,8 +83,14 @@ function withoutConfirmations(content: string, doc: string): string {
 
 /** Compiles from memory; the folder is called `content` in diagnostics. */
 export function compileMemory(files: ShopFiles): Compiled {
+  const ofControl = ([name]: readonly [string, string]): boolean => /^(issued|keys)\//.test(name);
+  const issued = memoryFiles(new Map(Object.entries(files).filter(ofControl)));
   const list = Object.entries(files)
+    .filter((file) => !ofControl(file))
     .map(([relative, content]) => ({ relative, content }))
     .sort((a, b) => (a.relative < b.relative ? -1 : 1));
-  return compileFiles((report) => readMemory(list, {}, 'content', report), 'content', { cards: 'suspect' });
+  return compileFiles((report) => readMemory(list, {}, 'content', report), 'content', {
+    cards: 'suspect',
+    issued,
+  });
 }

@@ -1,9 +1,17 @@
 /** What the commands of control share: the shop opened with its ledger, the approver's key, the closing words. */
 
 import type { KeyObject } from 'node:crypto';
-import { readFileSync, realpathSync } from 'node:fs';
+import { existsSync, readFileSync, realpathSync } from 'node:fs';
 import path from 'node:path';
-import { ControlFault, diskFiles, type Entry, type Ledger, privateKey, verifyLedger } from '../../src/control/index.ts';
+import {
+  ControlFault,
+  diskFiles,
+  type Entry,
+  LEDGER,
+  type Ledger,
+  privateKey,
+  verifyLedger,
+} from '../../src/control/index.ts';
 import { collector, hasErrors, printable, renderFull } from '../../src/diagnostics/index.ts';
 import { type Compiled, type ControlOptions, compileShop } from '../../src/pipeline/index.ts';
 import { CATALOGUE } from '../../src/rules/index.ts';
@@ -28,6 +36,10 @@ export interface Opened {
 /** Compiles the shop as `check` does, and reads the key when one is given. */
 export function openShop(values: OptionValues): Opened {
   const shop = shopFolder(values);
+  if (!['shop.yaml', 'shop.yml', LEDGER].some((name) => existsSync(path.join(shop.folder, name)))) {
+    // An act would otherwise begin a ledger wherever a slip of the hand points.
+    throw new UsageFault(`\`${shop.shown}\` is not a shop’s folder`, 'give the shop folder with `--shop DIR`');
+  }
   const key = keyOf(values, shop.folder);
   const compiled = compileShop({ ...shop, cards: 'suspect' });
   return { compiled, control: { ...shop, today: today(), ...(key === undefined ? {} : { key }) } };

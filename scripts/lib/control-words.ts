@@ -48,11 +48,7 @@ export function benchLines({ benches }: ResolvedShop, distribution: Distribution
   return table(
     distribution.map(({ bench, copy }) => {
       const found = benches.find((b) => b.id === bench);
-      return [
-        bench,
-        found === undefined ? 'no longer in benches.yaml' : `${found.name}, ${found.place}`,
-        `copy ${copy}`,
-      ];
+      return [bench, found === undefined ? 'not in benches.yaml' : `${found.name}, ${found.place}`, `copy ${copy}`];
     }),
   );
 }
@@ -98,7 +94,7 @@ export function openLines(open: readonly Notice[], today: string): readonly stri
 }
 
 /** `take out Rev B, put in Rev C` */
-export function taskWords({ takeOut, putIn, doc }: Notice): string {
+function taskWords({ takeOut, putIn, doc }: Notice): string {
   const out = cardWords(takeOut, doc);
   const into = cardWords(putIn, doc);
   const parts = [out === '' ? '' : `take out ${out}`, into === '' ? '' : `put in ${into}`].filter((t) => t !== '');

@@ -16,7 +16,7 @@ import { type ControlFiles, ISSUED } from './files.ts';
 import { noticesOf } from './notices.ts';
 import { editionStates } from './rests-on.ts';
 import { reviewStates } from './reviews.ts';
-import { shopOf, thaw } from './snapshot.ts';
+import { shopOf, strangerIn, thaw } from './snapshot.ts';
 import { comparisonPath, documentStates, issueBefore } from './state.ts';
 import type { Comparison, ControlView, DocumentState, FileSeal, IssueEntry, OpenTemporary, Snapshot } from './types.ts';
 import type { ControlRead } from './verify-ledger.ts';
@@ -73,8 +73,20 @@ export function publishShop(
         `the snapshot of ${issue.doc} Rev ${issue.rev} has the format ${issue.snapshot.format}, written by version ${issue.snapshot.engine}, and this version does not know it`,
         { hint: 'build with the version that wrote it, or a later one' },
       );
+      return undefined;
     }
-    return snapshot;
+    // Bytes that were sealed anew are told by what they say.
+    const comparison = readComparison(files, issue);
+    const strange =
+      strangerIn(snapshot, issue) ??
+      (comparison === undefined || (comparison.doc === issue.doc && comparison.to === issue.rev)
+        ? undefined
+        : `its comparison is of ${comparison.doc} Rev ${comparison.to}`);
+    if (strange === undefined) return snapshot;
+    report('LDG005', placeOf(issue), `what was issued as ${issue.doc} Rev ${issue.rev} was exchanged: ${strange}`, {
+      hint: 'take the file back from version control or from the last backup: what is issued is never edited',
+    });
+    return undefined;
   };
   const current = new Map<string, Snapshot>();
   for (const state of states) {

@@ -3,7 +3,17 @@
  * is done; what a process leaves that dies before or after it is told by its lock and put in order by the next one.
  */
 
-import { closeSync, fsyncSync, linkSync, mkdirSync, openSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  closeSync,
+  fsyncSync,
+  linkSync,
+  mkdirSync,
+  openSync,
+  renameSync,
+  rmdirSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { hostname } from 'node:os';
 import path from 'node:path';
 import { canonical, sha256 } from './canonical.ts';
@@ -60,7 +70,7 @@ export function linesOf({ ledger, acts, today, sign }: Pick<Writing, 'ledger' | 
  * `prepare` must read the ledger anew: another process may have written since the caller looked.
  */
 export function writeLines(folder: string, prepare: () => Writing): readonly Entry[] {
-  mkdirSync(path.join(folder, ISSUED), { recursive: true });
+  const made = mkdirSync(path.join(folder, ISSUED), { recursive: true });
   const release = takeLock(folder);
   let left: Lock | undefined;
   try {
@@ -92,6 +102,16 @@ export function writeLines(folder: string, prepare: () => Writing): readonly Ent
   } finally {
     // With something left that could not be put in order, the lock stays: it tells the next command what to do.
     if (left === undefined) release();
+    if (made !== undefined) clearEmpty(path.join(folder, ISSUED));
+  }
+}
+
+/** An act that was refused leaves no folder behind. */
+function clearEmpty(folder: string): void {
+  try {
+    rmdirSync(folder);
+  } catch {
+    // Something was written.
   }
 }
 

@@ -30,8 +30,9 @@ export function reviewOf(doc: string): ReviewState | undefined {
   return reviewByDoc.get(doc);
 }
 
-/** Documents that nobody may work from now, and that have no issue in force: their pages say why. */
-export const stopped: readonly DocumentState[] = control?.documents.filter((d) => d.standing !== 'in force') ?? [];
+/** Issued documents that nobody may work from now: their pages say why. */
+export const stopped: readonly DocumentState[] =
+  control?.documents.filter((d) => d.standing !== 'in force' && d.standing !== 'draft only') ?? [];
 
 /** The line of the ledger that a page is made from; undefined for a draft and without control. */
 export function issueOf(document: Document): IssueEntry | undefined {

@@ -1,5 +1,5 @@
 /**
- * Loaded before a command of a test: counts the operations on the file system below a folder, and at the chosen one kills the
+ * Loaded before a command of a test: counts the operations below a folder that change the disk, and at the chosen one kills the
  * process, in the middle of it or before it, or fails as a full disk does. Which one, stands behind the `?` of its own address.
  */
 
@@ -18,6 +18,9 @@ export interface Hook {
 const given = new URL(import.meta.url).search.slice(1);
 const hook: Hook | undefined = given === '' ? undefined : JSON.parse(decodeURIComponent(given));
 let count = 0;
+/** Numbers of the operations that write the content of a file, and of all that take room. */
+const contents: number[] = [];
+const writes: number[] = [];
 /** Descriptors of files below the folder. */
 const open = new Set<number>();
 
@@ -33,8 +36,6 @@ const NAMES = [
   'linkSync',
   'mkdirSync',
   'openSync',
-  'readFileSync',
-  'readdirSync',
   'renameSync',
   'rmSync',
   'writeFileSync',
@@ -47,9 +48,13 @@ if (hook !== undefined) {
     const real = fs[name] as (...args: unknown[]) => unknown;
     const hooked = (...args: unknown[]): unknown => {
       const [target] = args;
-      if (!isOurs(target)) return real(...args);
+      // What only reads leaves the disk as it is.
+      if (!isOurs(target) || (name === 'openSync' && args[1] !== 'w')) return real(...args);
       count += 1;
-      if (hook.do === 'full' && count >= hook.at && WRITES.has(name)) {
+      if (name === 'writeFileSync') contents.push(count);
+      const takesRoom = WRITES.has(name);
+      if (takesRoom) writes.push(count);
+      if (hook.do === 'full' && count >= hook.at && takesRoom) {
         throw Object.assign(new Error('ENOSPC: no space left on device'), { code: 'ENOSPC', path: String(target) });
       }
       if (count === hook.at && hook.do === 'before') process.kill(process.pid, 'SIGKILL');
@@ -67,5 +72,6 @@ if (hook !== undefined) {
     Object.assign(fs, { [name]: hooked });
   }
   syncBuiltinESMExports();
-  if (hook.do === 'count') process.on('exit', () => process.stderr.write(`operations ${count}\n`));
+  if (hook.do === 'count')
+    process.on('exit', () => process.stderr.write(`${JSON.stringify({ count, contents, writes })}\n`));
 }

@@ -45,8 +45,15 @@ export function startIssue(folder: string, doc: string, hook?: Omit<Hook, 'folde
   return start([CHILD, folder, doc], hook === undefined ? undefined : { folder, ...hook });
 }
 
-export function operations({ stderr }: Ended): number {
-  return Number(/operations (\d+)/.exec(stderr)?.[1]);
+/** What the hook has counted. */
+export interface Counted {
+  readonly count: number;
+  readonly contents: readonly number[];
+  readonly writes: readonly number[];
+}
+
+export function counted({ stderr }: Ended): Counted {
+  return JSON.parse(stderr);
 }
 
 /** A temporary folder, removed after the test; with the same files as `from`. */
@@ -80,16 +87,22 @@ export function left(folder: string): Left {
   };
 }
 
-/** Runs the tasks, so many at a time. */
-export async function inTurn(count: number, atOnce: number, task: (index: number) => Promise<void>): Promise<void> {
-  let next = 0;
+/** Runs a task for each, so many at a time. */
+export async function inTurn(
+  points: readonly number[],
+  atOnce: number,
+  task: (point: number) => Promise<void>,
+): Promise<void> {
+  const left = [...points];
   const worker = async (): Promise<void> => {
-    while (next < count) {
-      next += 1;
-      await task(next);
-    }
+    for (let point = left.shift(); point !== undefined; point = left.shift()) await task(point);
   };
   await Promise.all(Array.from({ length: atOnce }, worker));
+}
+
+/** 1, 2, 3 … */
+export function upTo(count: number): readonly number[] {
+  return Array.from({ length: count }, (_, i) => i + 1);
 }
 
 /** The text of a lock that some process holds. */

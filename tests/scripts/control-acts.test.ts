@@ -1,9 +1,10 @@
 /** Suspension, reinstatement, withdrawal, review and temporary changes from the command line, and what refuses them. */
 
+import { readdirSync } from 'node:fs';
 import path from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { type ControlShop, controlShop, copyOf, runOn } from './control-shop.ts';
-import { digest, keptFolder } from './run.ts';
+import { digest, keptFolder, temporaryFolder } from './run.ts';
 
 const DAY = '2026-03-02';
 
@@ -97,6 +98,20 @@ to lift it: \`npm run reinstate -- MW-1 --by PERSON --approver PERSON --reason T
     await refuse(own, '2026-03-04', 1, [['reinstate.ts', LIFT, 'MW-1 is not suspended', 'nothing is to be done']]);
   });
 
+  test('waits for no register: a person who cannot be looked up is entered, and no bench is forgotten', async () => {
+    const own = copyOf(shop);
+    own.edit('people.yaml', () => 'ada: [\n');
+    own.edit('benches.yaml', (t) => t.replace('copy: 2', 'copy: two'));
+    const { code, stdout, stderr } = await own.run('suspend.ts', DAY, ...STOP);
+    expect(code, stderr).toBe(0);
+    expect(stderr).toContain('warning: people.yaml cannot be read whole: `ada` is entered as given\n');
+    expect(stderr).toContain('warning: benches.yaml cannot be read whole: the benches of the last notice');
+    expect(stdout).toContain('go there now and take the cards out (2 benches)\n');
+    expect(stdout).toContain('copy 1\n');
+    expect(stdout).toMatch(/\n {2}spares .* copy 2\n/);
+    expect(stdout).toContain('  by      ada\n');
+  });
+
   test('needs a document that was issued, a known person and a reason', async () => {
     await refuse(shop, DAY, 1, [
       ['suspend.ts', ['MW-3', ...STOP.slice(1)], 'there is no document MW-3', 'did you mean `MW-1`?'],
@@ -111,6 +126,16 @@ to lift it: \`npm run reinstate -- MW-1 --by PERSON --approver PERSON --reason T
       ],
     ]);
   });
+});
+
+test('a folder that is no shop is refused, and nothing is begun in it', async () => {
+  const folder = temporaryFolder();
+  const { code, stderr } = await runOn(DAY, 'suspend.ts', ['--shop', folder, ...STOP]);
+  expect(stderr).toBe(
+    `fault: \`${folder}\` is not a shop’s folder\n  hint: give the shop folder with \`--shop DIR\`\n`,
+  );
+  expect(code).toBe(2);
+  expect(readdirSync(folder)).toEqual([]);
 });
 
 describe('a withdrawal', () => {

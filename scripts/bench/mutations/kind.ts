@@ -16,4 +16,6 @@ export interface Kind {
   readonly sites: (scene: Scene) => readonly Site[];
   /** The mistake shows only between procedures, so it is made in the whole shop. */
   readonly whole?: true;
+  /** The mistake is made in what is issued, or shows only beside it. */
+  readonly ledger?: true;
 }

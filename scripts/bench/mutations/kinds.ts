@@ -4,6 +4,7 @@ import { ACCEPTED } from './accepted.ts';
 import { CARDS } from './cards.ts';
 import { CONSUMABLES } from './consumables.ts';
 import { CONTROL } from './control.ts';
+import { ISSUED_SLIPS } from './issued.ts';
 import { JOINTS } from './joints.ts';
 import type { Kind } from './kind.ts';
 import { LEDGER } from './ledger.ts';
@@ -37,6 +38,7 @@ export const KINDS: readonly Kind[] = [
   ...CONTROL,
   ...OUTSIDE,
   ...TEMPORARY,
+  ...ISSUED_SLIPS,
   ...CARDS,
   ...ACCEPTED,
 ];

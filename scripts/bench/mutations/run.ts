@@ -3,7 +3,7 @@
 import { type Diagnostic, placer } from '../../../src/diagnostics/index.ts';
 import type { Compiled } from '../../../src/pipeline/index.ts';
 import { type Random, seeded } from '../random.ts';
-import { compileMemory, procedureFiles, type ShopFiles, subShop } from '../sub-shop.ts';
+import { compileMemory, demoIssued, procedureFiles, type ShopFiles, subShop } from '../sub-shop.ts';
 import type { Slip } from './edit.ts';
 import type { Kind, Site } from './kind.ts';
 import { type Entry, type Scene, sceneOf } from './scene.ts';
@@ -58,6 +58,7 @@ export function runnerOf(files: ShopFiles, seed: number): Runner {
     return { scene: sceneOf(cut, procedure), files: cut };
   });
   let whole: readonly Ground[] | undefined;
+  let issued: readonly Ground[] | undefined;
   const sound = new Map<ShopFiles, ReadonlySet<string>>();
   const soundOf = (shop: ShopFiles): ReadonlySet<string> => {
     const known = sound.get(shop);
@@ -69,9 +70,17 @@ export function runnerOf(files: ShopFiles, seed: number): Runner {
   return {
     run: (kind, count) => {
       if (kind.whole) whole ??= procedureFiles(files).map((p) => ({ scene: sceneOf(files, p), files }));
+      if (kind.ledger) {
+        const all = demoIssued();
+        issued ??= cuts.map(({ scene, files: cut }) => {
+          const together = { ...cut, ...all };
+          return { scene: { ...scene, files: together }, files: together };
+        });
+      }
+      const grounds = kind.whole ? whole : kind.ledger ? issued : cuts;
       const random = seeded(seed ^ hash(kind.name));
       const mistakes: Mistake[] = [];
-      for (const { ground, slip } of slipsOf(kind, kind.whole ? (whole ?? []) : cuts, random)) {
+      for (const { ground, slip } of slipsOf(kind, grounds ?? [], random)) {
         mistakes.push(judge(kind, ground, slip, soundOf(ground.files)));
         if (mistakes.length >= count) break;
       }
