@@ -6,9 +6,9 @@ import { cp, mkdir, mkdtemp, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { ControlView } from '../control/types.ts';
-import { type BuildReport, checkWords } from '../pipeline/index.ts';
+import type { BuildReport } from '../pipeline/index.ts';
 import type { CheckedShop } from '../resolve/types.ts';
-import { CHECKS } from '../rules/index.ts';
+import { allCheckWords, scratchFolder } from './check-words.ts';
 import { PROJECT_ROOT } from './project-root.ts';
 
 export interface BuildSiteOptions {
@@ -33,8 +33,7 @@ export async function buildSite(
   shop: CheckedShop,
   { report, control, outDir, onProgress, signal }: BuildSiteOptions,
 ): Promise<void> {
-  const caches = join(PROJECT_ROOT, 'node_modules', '.cache', 'fettlebook');
-  await mkdir(caches, { recursive: true });
+  const caches = await scratchFolder();
   const scratch = await mkdtemp(join(caches, 'site-'));
   // A command that is stopped by a signal ends without `finally`.
   const sweep = () => rmSync(scratch, { recursive: true, force: true });
@@ -46,7 +45,7 @@ export async function buildSite(
         shop,
         control,
         report,
-        checks: CHECKS.map(checkWords),
+        checks: allCheckWords(caches),
         outDir: built,
         cacheDir: join(scratch, 'cache'),
       }),

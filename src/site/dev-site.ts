@@ -2,9 +2,9 @@
 
 import { dev } from 'astro';
 import type { ControlView } from '../control/types.ts';
-import { type BuildReport, checkWords } from '../pipeline/index.ts';
+import type { BuildReport } from '../pipeline/index.ts';
 import type { ResolvedShop } from '../resolve/types.ts';
-import { CHECKS } from '../rules/index.ts';
+import { allCheckWords, scratchFolder } from './check-words.ts';
 import { siteConfig } from './config.ts';
 import { diagnosticsPage } from './diagnostics-page.ts';
 import { emptyState, type SiteState } from './site-state.ts';
@@ -62,7 +62,7 @@ function take(state: SiteState, outcome: CompileOutcome): void {
 /** Starts the server; resolves when pages are served. Content faults are shown on the pages and never stop it. */
 export async function devSite({ port, compile, watchDirs, onCompiled }: DevSiteOptions): Promise<DevSite> {
   process.env['ASTRO_TELEMETRY_DISABLED'] = '1';
-  const state = emptyState(CHECKS.map(checkWords));
+  const state = emptyState(allCheckWords(await scratchFolder()));
   const first = await compile();
   take(state, first);
   onCompiled?.(first);

@@ -2,16 +2,23 @@
 
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
-import { describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { publishingDay } from '../../scripts/lib/publishing-day.ts';
 import { compileShop } from '../../src/pipeline/index.ts';
-import { writeIssuedMiniShop, writeMiniShop } from '../fixtures/mini-shop.ts';
-import { digest, run, temporaryFolder } from './run.ts';
+import { issuedMiniShopIn, writeIssuedMiniShop, writeMiniShop } from '../fixtures/mini-shop.ts';
+import { digest, type Ended, keptFolder, run, temporaryFolder } from './run.ts';
+
+/** One build for the tests that only look at what it wrote. */
+const built = path.join(keptFolder(), 'dist');
+const shopBuilt = keptFolder();
+let first: Ended;
+beforeAll(async () => {
+  first = await run('build.ts', ['--shop', issuedMiniShopIn(shopBuilt), '--out', built]);
+});
 
 describe('a build', () => {
-  test('writes site, cards, binders, schemas and a manifest that names every file', async () => {
-    const out = path.join(temporaryFolder(), 'dist');
-    const { code, stdout, stderr } = await run('build.ts', ['--shop', writeIssuedMiniShop(), '--out', out]);
+  test('writes site, cards, binders, schemas and a manifest that names every file', () => {
+    const { code, stdout, stderr } = first;
     expect(code, stderr).toBe(0);
     expect(stdout).toContain('1 in force, 2 cards');
     for (const file of [
@@ -20,15 +27,16 @@ describe('a build', () => {
       'C/MW-1/A/LARGE/index.html',
       'cards/MW-1-SMALL.pdf',
       'binders/pumps.pdf',
+      'control/master-list.pdf',
       'posters/torque-tables.pdf',
       'schema/procedure.schema.json',
     ]) {
-      expect(existsSync(path.join(out, file)), file).toBe(true);
+      expect(existsSync(path.join(built, file)), file).toBe(true);
     }
-    const manifest = JSON.parse(readFileSync(path.join(out, 'manifest.json'), 'utf8')) as {
+    const manifest = JSON.parse(readFileSync(path.join(built, 'manifest.json'), 'utf8')) as {
       files: Record<string, string>;
     };
-    const { 'manifest.json': _, ...written } = digest(out);
+    const { 'manifest.json': _, ...written } = digest(built);
     expect(manifest.files).toEqual(written);
     // A log is plain lines: no carriage returns, no escape codes.
     expect(stderr.includes('\r') || stderr.includes('\u001b')).toBe(false);
@@ -36,24 +44,20 @@ describe('a build', () => {
   });
 
   test('gives the same bytes from another folder into another folder', async () => {
-    const [a, b] = [path.join(temporaryFolder(), 'one'), path.join(temporaryFolder(), 'two', 'deeper')];
-    expect((await run('build.ts', ['--shop', writeIssuedMiniShop(), '--out', a])).code).toBe(0);
-    expect((await run('build.ts', ['--shop', writeIssuedMiniShop(), '--out', b])).code).toBe(0);
-    expect(digest(a)).toEqual(digest(b));
+    const other = path.join(temporaryFolder(), 'two', 'deeper');
+    expect((await run('build.ts', ['--shop', writeIssuedMiniShop(), '--out', other])).code).toBe(0);
+    expect(digest(other)).toEqual(digest(built));
   });
 
   test('with faults ends with 1, names every place and leaves the earlier build untouched', async () => {
-    const folder = temporaryFolder();
-    const out = path.join(folder, 'dist');
-    expect((await run('build.ts', ['--shop', writeIssuedMiniShop(), '--out', out])).code).toBe(0);
-    const before = digest(out);
+    const before = digest(built);
     const shop = writeMiniShop({ 'consumables.yaml': (t) => t.replace('oil:', 'machine-oil:') });
-    const { code, stderr } = await run('build.ts', ['--shop', shop, '--out', out]);
+    const { code, stderr } = await run('build.ts', ['--shop', shop, '--out', built]);
     expect(code).toBe(1);
     expect(stderr).toContain(`${shop}/procedures/mw-1.yaml:38:28`);
     expect(stderr).toContain(`${shop}/machines/pump.yaml:25:16`);
-    expect(digest(out)).toEqual(before);
-    expect(readdirSync(folder)).toEqual(['dist']);
+    expect(digest(built)).toEqual(before);
+    expect(readdirSync(path.dirname(built))).toEqual(['dist']);
   });
 
   test('with faults and no earlier build writes nothing at all', async () => {

@@ -9,6 +9,9 @@ import { afterAll, onTestFinished } from 'vitest';
 
 export const ROOT = path.resolve(import.meta.dirname, '..', '..');
 
+/** The runtime keeps here what it made of the program's files: a command then starts in half the time. */
+const COMPILED = path.join(ROOT, 'node_modules', '.cache', 'fettlebook', 'compiled');
+
 export interface Ended {
   readonly code: number | null;
   readonly stdout: string;
@@ -29,7 +32,11 @@ export function run(script: string, args: readonly string[], options: RunOptions
     options.limit === undefined ? command : ['bash', '-c', `${options.limit}; exec "$@"`, 'bash', ...command];
   const { INIT_CWD: _, FETTLEBOOK_SHOP: __, ...env } = process.env;
   return new Promise((resolve, reject) => {
-    const child = spawn(file, rest, { cwd: ROOT, env: { ...env, ...options.env }, stdio: ['ignore', 'pipe', 'pipe'] });
+    const child = spawn(file, rest, {
+      cwd: ROOT,
+      env: { ...env, NODE_COMPILE_CACHE: COMPILED, ...options.env },
+      stdio: ['ignore', 'pipe', 'pipe'],
+    });
     let stdout = '';
     let stderr = '';
     child.stdout.setEncoding('utf8').on('data', (t: string) => {
