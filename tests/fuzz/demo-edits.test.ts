@@ -1,6 +1,6 @@
 /**
  * Any YAML gives diagnostics, never an exception: random edits of the demo's own files, each with the procedure that stands
- * on them. 500 in the suite; `npm run fuzz` makes 20,000 from a seed of its own.
+ * on them. 300 in the suite; `npm run fuzz` makes 20,000 from a seed of its own.
  */
 
 import fc from 'fast-check';
@@ -10,7 +10,7 @@ import { lineStarts, placeOf, renderFull, renderJson, renderSarif, renderShort }
 import { CHECKS } from '../../src/rules/index.ts';
 import { SCRAPS } from '../fixtures/scraps.ts';
 
-const RUNS = Number(process.env['FETTLEBOOK_FUZZ'] ?? 500);
+const RUNS = Number(process.env['FETTLEBOOK_FUZZ'] ?? 300);
 const FILES = demoFiles();
 const SHOPS = procedureFiles(FILES).map((name) => subShop(FILES, name));
 
