@@ -16,9 +16,6 @@ import {
 } from '../../src/control/index.ts';
 import type { Document, ResolvedShop } from '../../src/resolve/index.ts';
 
-/** Day on which all of it was issued. */
-const DAY = '2026-01-05';
-
 /** Lines are written at once: no reader can tell, and one after the other would be the square of their number. */
 export function writeSyntheticLedger(
   folder: string,
@@ -44,7 +41,7 @@ export function writeSyntheticLedger(
       acts.push(issueOf(document, rev, { file, sha256: sha256(text) }, comparison));
     }
   }
-  const entries = linesOf({ ledger: EMPTY_LEDGER, acts, today: DAY });
+  const entries = linesOf({ ledger: EMPTY_LEDGER, acts, today: shop.documents[0]?.revision.approved ?? '2026-01-05' });
   const ledger = entries.map((e) => `${canonical(e)}\n`).join('');
   writeFileSync(path.join(folder, LEDGER), ledger);
   writeFileSync(path.join(folder, HEAD), `${entries.length} ${entries.at(-1)?.seal ?? ''}\n`);
@@ -74,12 +71,12 @@ function issueOf(
     doc,
     rev,
     title,
-    change: { class: 'major', what: `Change number ${rev}`, why: 'To measure with' },
+    change: { class: revision.class, what: revision.what, why: revision.why },
     affects: [],
     author: revision.author,
     approver: revision.approver,
-    approved: DAY,
-    effective: DAY,
+    approved: revision.approved,
+    effective: revision.effective,
     snapshot: { ...snapshot, format: 1, engine: ENGINE },
     ...(comparison === undefined ? {} : { comparison: { file: comparison.file, sha256: sha256(comparison.text) } }),
     cards: variants.map((v) => ({

@@ -9,16 +9,11 @@ export { sideOf } from './drafts.ts';
 export { ENGINE } from './engine.ts';
 export { type ControlFiles, diskFiles, HEAD, ISSUED, KEYS, LEDGER, LOCK, memoryFiles, NO_FILES } from './files.ts';
 export { checkIssue, draftOf, freezeDraft, issueAct, latestIssue, temporaryAct } from './issue-act.ts';
+export { readComparison, snapshotOf } from './issued-files.ts';
 export { noticesOf } from './notices.ts';
 export { isPrefix, type PublishedHead } from './prefix.ts';
-export {
-  type PublishedDocument,
-  type PublishedShop,
-  publishShop,
-  readComparison,
-  snapshotOf,
-  withMarks,
-} from './publish.ts';
+export { type PublishedShop, publishShop } from './publish.ts';
+export { type PublishedDocument, withMarks } from './published-document.ts';
 export { editionStates } from './rests-on.ts';
 export { type KeyRing, keyIdOf, newKeyPair, privateKey, readKeys } from './signature.ts';
 export { freeze, SNAPSHOT_FORMAT, shopOf, thaw } from './snapshot.ts';

@@ -2,6 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { addInterval } from '../../src/control/dates.ts';
 import {
   capital,
   duration,
@@ -11,7 +12,6 @@ import {
   list,
   proseHtml,
   ranges,
-  reviewDue,
 } from '../../src/render/html/index.ts';
 import type { JointPlan, Step } from '../../src/resolve/types.ts';
 import { partAtPoint } from '../../src/site/decimals.ts';
@@ -64,11 +64,11 @@ describe('words', () => {
   });
 
   test('reviews fall due on a day of the calendar', () => {
-    expect(reviewDue('2024-08-31', '6 months')).toBe('2025-02-28');
-    expect(reviewDue('2023-08-31', '6 months')).toBe('2024-02-29');
-    expect(reviewDue('2024-02-29', '2 years')).toBe('2026-02-28');
-    expect(reviewDue('2024-11-05', '24 months')).toBe('2026-11-05');
-    expect(reviewDue('2024-11-05', 'soon')).toBeUndefined();
+    expect(addInterval('2024-08-31', '6 months')).toBe('2025-02-28');
+    expect(addInterval('2023-08-31', '6 months')).toBe('2024-02-29');
+    expect(addInterval('2024-02-29', '2 years')).toBe('2026-02-28');
+    expect(addInterval('2024-11-05', '24 months')).toBe('2026-11-05');
+    expect(addInterval('2024-11-05', 'soon')).toBeUndefined();
   });
 
   test('units are joined to their numbers, and only units', () => {

@@ -3,4 +3,4 @@ export { escapeHtml } from './escape.ts';
 export { href } from './href.ts';
 export { paths } from './paths.ts';
 export { proseHtml, proseText, type RefTarget, runsHtml } from './prose.ts';
-export { capital, count, duration, joinUnits, list, ranges, reviewDue } from './words.ts';
+export { capital, count, duration, joinUnits, list, ranges } from './words.ts';

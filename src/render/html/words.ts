@@ -47,22 +47,6 @@ export function capital(text: string): string {
   return first.toLocaleUpperCase('en') + text.slice(first.length);
 }
 
-/**
- * The day on which a review falls due: the effective date plus an interval such as `24 months` or `2 years`.
- * Dates are YYYY-MM-DD; a day that the month lacks becomes its last one. Undefined when the interval cannot be read.
- */
-export function reviewDue(effective: string, interval: string): string | undefined {
-  const match = /^(\d{1,3}) (month|year)s?$/u.exec(interval);
-  const [year, month, day] = effective.split('-').map(Number);
-  if (match === null || year === undefined || month === undefined || day === undefined) return undefined;
-  const months = Number(match[1]) * (match[2] === 'year' ? 12 : 1);
-  const index = year * 12 + (month - 1) + months;
-  const dueYear = Math.floor(index / 12);
-  const dueMonth = (index % 12) + 1;
-  const last = new Date(Date.UTC(dueYear, dueMonth, 0)).getUTCDate();
-  return `${dueYear}-${String(dueMonth).padStart(2, '0')}-${String(Math.min(day, last)).padStart(2, '0')}`;
-}
-
 const UNIT_AFTER_NUMBER = new RegExp(
   String.raw`(\d) (${UNITS.map((u) => u.symbol.replaceAll('/', String.raw`\/`)).join('|')})(?![\p{L}\p{N}])`,
   'gu',
