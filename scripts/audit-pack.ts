@@ -13,6 +13,7 @@ import { runCommand } from './lib/faults.ts';
 import { needed, outFolder, readOptions } from './lib/options.ts';
 import { publishingDay } from './lib/publishing-day.ts';
 import { openStaging } from './lib/staging.ts';
+import { today } from './lib/today.ts';
 
 const PDF = 'audit-pack.pdf';
 const LINES = 'ledger.jsonl';
@@ -24,7 +25,10 @@ await runCommand(async () => {
     {
       ...SHOP_OPTION,
       out: { type: 'string', help: 'folder to write to; an audit pack that is there is replaced' },
-      'as-of': { type: 'string', help: 'day of which it tells, such as 2026-12-01; default: today' },
+      'as-of': {
+        type: 'string',
+        help: 'day of which it tells, such as 2026-12-01; default: that of the last line of the ledger',
+      },
     },
   );
   needed(options, 'audit-pack -- --out DIR', 'out');
@@ -36,7 +40,9 @@ await runCommand(async () => {
     return 1;
   }
   const { ledger } = compiled.control;
-  const asOf = publishingDay(options['as-of'], ledger, (text) => process.stderr.write(`warning: ${text}\n`));
+  // Not the day of the clock: the same commit gives the same bytes.
+  const last = ledger.entries.at(-1)?.recorded ?? today();
+  const asOf = publishingDay(options['as-of'], ledger, () => undefined, last);
   const { report, list } = collector(CATALOGUE);
   const files = diskFiles(control.folder);
   const { view, shop } = publishShop(

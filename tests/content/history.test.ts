@@ -110,6 +110,21 @@ test('comments, spacing and the order of keys are no change', () => {
   expect(published?.view.drafts).toEqual([]);
 });
 
+test('on later days the coming revision is in force, and the temporary change is gone with a notice', () => {
+  const on = (asOf: string) => publishCompiled(compiled, { asOf, drafts: false, shown: 'content' }).published;
+  const coming = on('2026-12-07');
+  expect(coming?.view.documents.find((d) => d.doc === 'OF-131')?.current?.rev).toBe('C');
+  expect(coming?.view.answers.find((a) => a.path === 'C/OF-131/B')?.standing).toBe('superseded');
+  expect(JSON.stringify(coming?.shop.documents.find((d) => d.doc === 'OF-170'))).toContain('TC-02');
+  const gone = on('2027-01-16');
+  expect(gone?.view.documents.flatMap((d) => d.temporaries)).toEqual([]);
+  expect(JSON.stringify(gone?.shop.documents.find((d) => d.doc === 'OF-170'))).not.toContain('TC-02');
+  expect(gone?.view.open.filter((n) => n.cause === 'temporary-expiry').map((n) => n.bench)).toEqual(['pumps-valves']);
+  const before = on('2026-03-01');
+  expect(before?.view.documents.find((d) => d.doc === 'OF-204')?.current?.rev).toBe('C');
+  expect(before?.view.documents.find((d) => d.doc === 'OF-109')?.standing).toBe('in force');
+});
+
 test('snapshots name the version of package.json', () => {
   expect(ENGINE).toBe(packageJson.version);
 });

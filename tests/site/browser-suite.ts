@@ -23,7 +23,7 @@ interface AxeResult {
 export async function axeFaults(page: Page): Promise<readonly string[]> {
   await page.evaluate(AXE);
   const result = (await page.evaluate(
-    'axe.run(document, { runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice", "wcag2aaa"], rules: { "color-contrast-enhanced": { enabled: true } } })',
+    'axe.run(document, { resultTypes: ["violations"], runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice", "wcag2aaa"], rules: { "color-contrast-enhanced": { enabled: true } } })',
   )) as AxeResult;
   return result.violations.flatMap((v) =>
     v.nodes
