@@ -139,8 +139,15 @@ export function receiptAct(
     asOf: facts.today,
   });
   const found = matching(open, notice, bench);
-  if (found !== undefined)
+  if (found !== undefined) {
+    if (on < found.due) {
+      throw new ControlFault(
+        `${found.number} is to be done on ${found.due}, and the receipt is of ${on}`,
+        'what is put in before its day is worked from before its day: exchange the cards then, and enter the receipt',
+      );
+    }
     return { kind: 'receipt', notice: found.number, bench: found.bench, copy: found.copy, by, on };
+  }
   const done = matching(received, notice, bench)?.receipt as ReceiptEntry | undefined;
   if (done !== undefined) {
     throw new ControlFault(

@@ -30,6 +30,7 @@ async function done(ended: Promise<Ended>): Promise<string> {
 }
 
 let issuedC = '';
+let early: Ended;
 let receipt = '';
 let suspended = '';
 beforeAll(async () => {
@@ -41,6 +42,7 @@ beforeAll(async () => {
   shop.edit('procedures/mw-1.yaml', (t) => t.replace('- do: Wipe both faces', '- do: Wipe both faces twice'));
   shop.revise('C', TOMORROW, { approved: TODAY });
   issuedC = await done(shop.run('issue.ts', TODAY, 'MW-1'));
+  early = await shop.run('receipt.ts', TODAY, 'CN-4', '--bench', 'pumps', '--by', 'ada', '--on', TODAY);
   await done(shop.run('build.ts', TODAY, '--out', built.today));
   await done(shop.run('build.ts', TODAY, '--out', built.tomorrow, '--as-of', TOMORROW));
   cpSync(shop.folder, asBuilt, { recursive: true });
@@ -100,6 +102,11 @@ describe('the sequence by hand', () => {
       expect(text).toContain(`Copy ${copy} of 2`);
     }
     expect(existsSync(path.join(built.tomorrow, 'notices', 'cn-2-spares.pdf'))).toBe(false);
+  });
+
+  test('no receipt is taken before the day of the exchange', () => {
+    expect(early.code).toBe(1);
+    expect(early.stderr).toContain('CN-4 is to be done on 2026-03-11, and the receipt is of 2026-03-10');
   });
 
   test('one receipt is entered, and the open list shows the others', () => {
