@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { beforeAll, expect, onTestFinished, test } from 'vitest';
 import packageJson from '../../package.json' with { type: 'json' };
-import { type ControlView, ENGINE } from '../../src/control/index.ts';
+import { type ControlView, compareIssues, ENGINE, thaw } from '../../src/control/index.ts';
 import { type Compiled, compileShop, publishCompiled } from '../../src/pipeline/index.ts';
 
 const DAY = '2026-11-25';
@@ -108,6 +108,21 @@ test('comments, spacing and the order of keys are no change', () => {
     t.replace(/^id: (.*)$/m, '# The bronze pump.\n\nid:    $1   # as cast on the casing'),
   );
   expect(published?.view.drafts).toEqual([]);
+});
+
+test('a new edition of a manual is one change, told after what it brought', () => {
+  const read = (rev: string) => {
+    const snapshot = thaw(readFileSync(path.join(CONTENT, 'issued', 'OF-204', `${rev}.json`), 'utf8'), rev);
+    if (snapshot === undefined) throw new Error('the snapshot cannot be read');
+    return snapshot;
+  };
+  const { changes } = compareIssues(read('C'), read('D'));
+  expect(changes.map((c) => `${c.of}: ${c.words.replaceAll('\u00a0', ' ')}`)).toEqual([
+    'torque: Step 26: torque of the front-cover joint 140 → 135 N·m',
+    'consumable: Steps 25, 26, 30 and 31: consumable exchanged, copper anti-seize → nickel anti-seize',
+    'document: Edition of Brackwater Thermal, cooler handbook 3rd edition → 4th edition',
+    'document: Steps 8, 13, 16, 17, 22, 26, 27 and 32: edition of Brackwater Thermal, cooler handbook 3rd edition → 4th edition',
+  ]);
 });
 
 test('on later days the coming revision is in force, and the temporary change is gone with a notice', () => {
