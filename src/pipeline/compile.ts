@@ -38,6 +38,8 @@ export interface Compiled {
   /** Warnings that an author accepted beside their line, with the reason. */
   readonly accepted: readonly AcceptedWarning[];
   readonly textOf: TextOf;
+  /** How the shop's folder is called in diagnostics. */
+  readonly shown: string;
   /** Present only when there is no error. */
   readonly checked: CheckedCards | undefined;
   /** The ledger as verified, and the files that it was read from. */
@@ -90,6 +92,7 @@ export function compileFiles(
   return {
     diagnostics,
     accepted,
+    shown,
     textOf: (file) => content.textOf(file) ?? control.textOf(file),
     control: { ...control, files: issued },
     resolved,

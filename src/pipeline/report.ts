@@ -9,7 +9,7 @@ export interface ReportedWarning {
   readonly code: string;
   readonly name: string;
   readonly message: string;
-  /** `content/procedures/of-204.yaml:41:17` */
+  /** From the shop's folder on, wherever that lies: `procedures/of-204.yaml:41:17`. */
   readonly place: string;
   readonly hint?: string;
 }
@@ -45,15 +45,16 @@ export interface BuildReport {
   readonly accepted: readonly ReportedAcceptance[];
 }
 
-export function buildReport({ diagnostics, accepted, resolved, textOf }: Compiled): BuildReport {
+export function buildReport({ diagnostics, accepted, resolved, textOf, shown }: Compiled): BuildReport {
   const place = placer(textOf);
+  const inShop = (file: string): string => (file.startsWith(`${shown}/`) ? file.slice(shown.length + 1) : file);
   const reported = (d: Diagnostic): ReportedWarning => {
     const { line, column } = place(d.range);
     return {
       code: d.code,
       name: d.name,
       message: d.message,
-      place: `${d.range.file}:${line}:${column}`,
+      place: `${inShop(d.range.file)}:${line}:${column}`,
       ...(d.hint === undefined ? {} : { hint: d.hint }),
     };
   };
@@ -88,7 +89,7 @@ export function buildReport({ diagnostics, accepted, resolved, textOf }: Compile
     procedures,
     others: [...perFile]
       .filter(([file]) => !own.has(file))
-      .map(([file, counts]) => ({ file, ...counts }))
+      .map(([file, counts]) => ({ file: inShop(file), ...counts }))
       .sort((a, b) => (a.file < b.file ? -1 : 1)),
     warnings: warnings.map(reported),
     accepted: accepted.map((a) => ({ ...reported(a.diagnostic), reason: a.reason })),
